@@ -1,0 +1,50 @@
+using TieRodCalc.Planning;
+using TieRodCalc.Rods;
+using TieRodCalc.Steering;
+
+namespace TieRodCalc.Yaml;
+
+/// <summary>The unit that results are shown in first; the other stands beside it.</summary>
+public enum JobUnits
+{
+    /// <summary>Inches.</summary>
+    Inch,
+
+    /// <summary>Millimeters.</summary>
+    Millimeter,
+}
+
+/// <summary>A job file, its parts resolved.</summary>
+public sealed record Job
+{
+    /// <summary>What the job is called, or null.</summary>
+    public string? Name { get; init; }
+
+    /// <summary>Unit of the results.</summary>
+    public JobUnits Units { get; init; }
+
+    /// <summary>The parts of all its part files and its own.</summary>
+    public required PartCatalog Catalog { get; init; }
+
+    /// <summary>The rods, in the order of the file.</summary>
+    public required IReadOnlyList<JobRod> Rods { get; init; }
+}
+
+/// <summary>One rod of a job.</summary>
+public sealed record JobRod
+{
+    /// <summary>Its name, unique in the job.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>The side of the car, or null.</summary>
+    public CarSide? Side { get; init; }
+
+    /// <summary>The rod, or null where this version cannot plan it.</summary>
+    public Rod? Rod { get; init; }
+
+    /// <summary>What is wanted of it, or null where this version cannot plan it.</summary>
+    public RodRequest? Request { get; init; }
+
+    /// <summary>Why this version cannot plan it, with the place; null where it can.</summary>
+    public Problem? NotPlanned { get; init; }
+}

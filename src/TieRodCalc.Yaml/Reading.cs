@@ -1,0 +1,9 @@
+namespace TieRodCalc.Yaml;
+
+/// <summary>What came of reading a file.</summary>
+/// <typeparam name="T">What it holds.</typeparam>
+/// <param name="Value">The content, or null where there are problems.</param>
+/// <param name="Problems">Every problem, in the order of files and lines; empty where the file is sound.</param>
+/// <param name="Notes">Keys that were read and are not used yet, each with its place.</param>
+public sealed record Reading<T>(T? Value, IReadOnlyList<Problem> Problems, IReadOnlyList<Problem> Notes)
+    where T : class;

@@ -1,0 +1,94 @@
+namespace TieRodCalc.Parts;
+
+/// <summary>Dimensions of one part that contradict each other.</summary>
+public enum PartFault
+{
+    /// <summary>An end's full thread is longer than the way from ball center to tip.</summary>
+    ThreadLongerThanEnd,
+
+    /// <summary>An end's lead is not shorter than its thread.</summary>
+    LeadNotShorterThanThread,
+
+    /// <summary>The most that may be cut is not less than the way from ball center to tip.</summary>
+    CutLongerThanEnd,
+
+    /// <summary>The thread and the thread still to be chased are longer than the way from ball center to tip.</summary>
+    RethreadLongerThanEnd,
+
+    /// <summary>The countersink is not shallower than the thread.</summary>
+    CountersinkNotShallowerThanThread,
+
+    /// <summary>The threads of a sleeve's two ends are together longer than the sleeve.</summary>
+    ThreadsLongerThanSleeve,
+
+    /// <summary>A witness hole or clamp lies beyond the sleeve.</summary>
+    BeyondTheSleeve,
+}
+
+/// <summary>Finds dimensions of one part that contradict each other. Nominal values are compared; a miss of up to 1e-6 mm is none.</summary>
+public static class PartFaults
+{
+    /// <summary>The faults of an end, none where it is sound.</summary>
+    public static IEnumerable<PartFault> Of(ThreadedEnd end)
+    {
+        ArgumentNullException.ThrowIfNull(end);
+        if (Exceeds(end.ThreadLength.Mm, end.CenterToTip.Mm))
+        {
+            yield return PartFault.ThreadLongerThanEnd;
+        }
+        else if (Exceeds(end.ThreadLength.Mm + end.Rethread.Mm, end.CenterToTip.Mm))
+        {
+            yield return PartFault.RethreadLongerThanEnd;
+        }
+
+        if (!Exceeds(end.ThreadLength.Mm, end.LeadMm))
+        {
+            yield return PartFault.LeadNotShorterThanThread;
+        }
+
+        if (!Exceeds(end.CenterToTip.Mm, end.MaxCut.Mm))
+        {
+            yield return PartFault.CutLongerThanEnd;
+        }
+    }
+
+    /// <summary>The faults of a threaded hole, none where it is sound.</summary>
+    /// <param name="hole">The hole.</param>
+    /// <param name="partLengthMm">The length that witness hole and clamp must lie within, or null where there is none.</param>
+    private static IEnumerable<PartFault> Of(TappedHole hole, double? partLengthMm)
+    {
+        if (!Exceeds(hole.Depth.Mm, hole.CountersinkMm))
+        {
+            yield return PartFault.CountersinkNotShallowerThanThread;
+        }
+
+        if (partLengthMm is { } length && (Exceeds(hole.Witness?.Mm ?? 0, length) || Exceeds(hole.Clamp?.Mm ?? 0, length)))
+        {
+            yield return PartFault.BeyondTheSleeve;
+        }
+    }
+
+    /// <summary>The faults of a threaded hole that is not part of a sleeve, none where it is sound.</summary>
+    public static IEnumerable<PartFault> Of(TappedHole hole)
+    {
+        ArgumentNullException.ThrowIfNull(hole);
+        return Of(hole, null);
+    }
+
+    /// <summary>The faults of a sleeve, those of its two ends included; none where it is sound.</summary>
+    public static IEnumerable<PartFault> Of(Sleeve sleeve)
+    {
+        ArgumentNullException.ThrowIfNull(sleeve);
+        if (Exceeds(sleeve.Inner.Depth.Mm + sleeve.Outer.Depth.Mm, sleeve.Length.Mm))
+        {
+            yield return PartFault.ThreadsLongerThanSleeve;
+        }
+
+        foreach (PartFault fault in Of(sleeve.Inner, sleeve.Length.Mm).Concat(Of(sleeve.Outer, sleeve.Length.Mm)))
+        {
+            yield return fault;
+        }
+    }
+
+    private static bool Exceeds(double value, double limit) => value > limit + Millimeters.Negligible;
+}

@@ -1,0 +1,35 @@
+namespace TieRodCalc.Parts;
+
+/// <summary>The outside of a sleeve.</summary>
+public enum OutsideShape
+{
+    /// <summary>Round.</summary>
+    Round,
+
+    /// <summary>Hexagon; turns can be counted by its flats.</summary>
+    Hexagon,
+}
+
+/// <summary>The outside of a sleeve.</summary>
+/// <param name="Shape">Round or hexagon.</param>
+/// <param name="Across">Diameter, or width across flats.</param>
+public sealed record Outside(OutsideShape Shape, Measured Across);
+
+/// <summary>An adjuster sleeve: an internal thread at each end.</summary>
+public sealed record Sleeve
+{
+    /// <summary>Id, name, material, price and mass.</summary>
+    public required PartInfo Info { get; init; }
+
+    /// <summary>Length from face to face.</summary>
+    public required Measured Length { get; init; }
+
+    /// <summary>The end that takes the inner end.</summary>
+    public required TappedHole Inner { get; init; }
+
+    /// <summary>The end that takes the outer end.</summary>
+    public required TappedHole Outer { get; init; }
+
+    /// <summary>The outside, or null where it was not said.</summary>
+    public Outside? Outside { get; init; }
+}

@@ -1,0 +1,36 @@
+namespace TieRodCalc.Planning;
+
+/// <summary>Picks the cut that is recommended from the window of cuts that work.</summary>
+internal static class CutRounding
+{
+    /// <summary>
+    /// Least plus allowance, not past the middle of the window, rounded up to the mark grid, or down where up would pass
+    /// the middle and down still reaches the least. Where no mark lies in the window, its middle.
+    /// </summary>
+    /// <param name="window">Least and most cut; a least of zero means that nothing need be cut.</param>
+    /// <param name="allowance">What to cut beyond the least.</param>
+    /// <param name="mark">The grid, above zero.</param>
+    /// <returns>The cut, and whether it lies on the grid.</returns>
+    public static (double Cut, bool OnMark) Recommended(Interval window, double allowance, double mark)
+    {
+        if (window.Low <= 0)
+        {
+            return (0, true);
+        }
+
+        double wanted = Math.Min(window.Low + allowance, window.Middle);
+        double up = Math.Ceiling((wanted - Millimeters.Negligible) / mark) * mark;
+        if (up <= window.Middle + Millimeters.Negligible)
+        {
+            return (up, true);
+        }
+
+        double down = Math.Floor((wanted + Millimeters.Negligible) / mark) * mark;
+        if (down >= window.Low - Millimeters.Negligible && down > 0)
+        {
+            return (down, true);
+        }
+
+        return up <= window.High + Millimeters.Negligible ? (up, true) : (window.Middle, false);
+    }
+}

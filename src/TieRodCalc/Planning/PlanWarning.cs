@@ -1,0 +1,72 @@
+using TieRodCalc.Rods;
+using UnitsNet;
+
+namespace TieRodCalc.Planning;
+
+/// <summary>What a plan warns of, or says it did not check.</summary>
+public enum WarningCode
+{
+    /// <summary>No joint is locked.</summary>
+    NotLocked,
+
+    /// <summary>Only one joint is locked; the end named is free to work.</summary>
+    OneJointLocked,
+
+    /// <summary>Same hand and same pitch: the sleeve cannot adjust the length. Value: the step between the lengths that exist.</summary>
+    SleeveCannotAdjust,
+
+    /// <summary>The free interval of the setting is narrower than the step of the starts: value the interval, other the step.</summary>
+    StartMayNotMatch,
+
+    /// <summary>Less than 1/16 in may be taken off by mistake. Value: how much.</summary>
+    LittleCutToSpare,
+
+    /// <summary>No mark of the grid lies in the window of the cut. Value: the recommended cut.</summary>
+    CutOffTheMarks,
+
+    /// <summary>The jam nut keeps less than one pitch to be backed off by. Value: how much.</summary>
+    LittleRoomForTheNut,
+
+    /// <summary>The job asks for less than 1.5 diameters of engagement. Value: what it asks for, other: 1.5 diameters.</summary>
+    EngagementBelowRule,
+
+    /// <summary>The kind of the sleeve's material is not known; the rule for steel was taken.</summary>
+    SteelAssumed,
+
+    /// <summary>Whether the threads strip was not checked.</summary>
+    StrengthNotChecked,
+
+    /// <summary>Tolerances were not carried through; nominal dimensions were trusted.</summary>
+    WorstCaseNotChecked,
+
+    /// <summary>Other ways to make the rod work were not looked for.</summary>
+    RemediesNotSought,
+
+    /// <summary>The tolerance class of a thread was not said; 2A/2B or 6g/6H was taken.</summary>
+    ClassAssumed,
+
+    /// <summary>The pitch of a thread was not said; the coarse pitch was taken. Value: the pitch.</summary>
+    CoarsePitchAssumed,
+
+    /// <summary>The lead of an end was not said; one pitch was taken. Value: the lead.</summary>
+    LeadAssumed,
+
+    /// <summary>The countersink of a sleeve's mouth was not said; half a pitch was taken. Value: the countersink.</summary>
+    CountersinkAssumed,
+
+    /// <summary>Toe was not computed: no steering arm was given for the rod.</summary>
+    ToeNotComputed,
+
+    /// <summary>Toe was not computed: the rod is in line with the steer axis, or a length lies out of its reach.</summary>
+    ToeOutOfReach,
+
+    /// <summary>Toe at the plates was not computed: no width was given.</summary>
+    PlatesNotGiven,
+}
+
+/// <summary>A warning, with the values that its sentence needs.</summary>
+/// <param name="Code">What it is about.</param>
+/// <param name="End">The end that it is about, or null.</param>
+/// <param name="Value">A length, or null; its meaning is said at the code.</param>
+/// <param name="Other">A second length, or null.</param>
+public sealed record PlanWarning(WarningCode Code, RodSide? End = null, Length? Value = null, Length? Other = null);

@@ -1,0 +1,231 @@
+using TieRodCalc.Rods;
+
+namespace TieRodCalc.Planning;
+
+/// <summary>A closed interval; empty where its low end is above its high end.</summary>
+internal readonly record struct Interval(double Low, double High)
+{
+    public double Middle => Low + (High - Low) / 2;
+
+    public double Width => High - Low;
+
+    public bool IsEmpty => Low > High + Millimeters.Negligible;
+}
+
+/// <summary>What is cut off the two ends.</summary>
+internal readonly record struct Cuts(double Inner, double Outer)
+{
+    public double Total => Inner + Outer;
+
+    public double this[RodSide side] => side == RodSide.Inner ? Inner : Outer;
+
+    public Cuts With(RodSide side, double cut) => side == RodSide.Inner ? this with { Inner = cut } : this with { Outer = cut };
+}
+
+/// <summary>What the limits leave to one end at the target, the wanted adjustment taken off.</summary>
+/// <param name="Least">The least insertion, <c>a</c>.</param>
+/// <param name="Deepest">The most insertion that the sleeve allows, <c>B</c>.</param>
+/// <param name="Thread">The most that insertion and cut together may be for the nut to have room, <c>T</c>.</param>
+/// <param name="MostCut">The most that may be cut, <c>M</c>.</param>
+/// <param name="LeastLimit">The limit that sets <paramref name="Least"/>.</param>
+/// <param name="DeepestLimit">The limit that sets <paramref name="Deepest"/>.</param>
+/// <param name="LeastAt">Where in the adjustment <paramref name="Least"/> is met.</param>
+/// <param name="DeepestAt">Where in the adjustment <paramref name="Deepest"/> and <paramref name="Thread"/> are met.</param>
+/// <param name="ThreadTooShallow">By how much the sleeve's thread is shorter than the required engagement.</param>
+internal readonly record struct EndRoom(
+    double Least,
+    double Deepest,
+    double Thread,
+    double MostCut,
+    Limit LeastLimit,
+    Limit DeepestLimit,
+    AdjustmentPoint LeastAt,
+    AdjustmentPoint DeepestAt,
+    double ThreadTooShallow);
+
+/// <summary>
+/// The limits of a rod for one target and one wanted adjustment, as inequalities in two insertions at the target and two
+/// cuts, with <c>s1 + s2 + x1 + x2 = K</c>. Turning the sleeve moves the insertions in fixed proportion to the length, so
+/// each limit has to be met at one end of the adjustment only, and the travel up to there is taken off it:
+/// <c>a_i &lt;= s_i &lt;= B_i</c>, <c>s_i + x_i &lt;= T_i</c>, <c>s1 + s2 &lt;= Q</c>, <c>0 &lt;= x_i &lt;= M_i</c>.
+/// All answers below follow from eliminating the insertions by hand; nothing is searched.
+/// </summary>
+internal readonly struct SettingProblem
+{
+    private readonly EndRoom _inner;
+    private readonly EndRoom _outer;
+
+    /// <summary>Sets the problem up; shorter and longer are axial and not negative.</summary>
+    public SettingProblem(in RodDimensions rod, in Turning turning, double axial, double shorter, double longer)
+    {
+        Sum = rod.Stretched - axial;
+        TipRoom = rod.Sleeve - rod.TipGap - shorter;
+        _inner = EndAt(rod, turning, RodSide.Inner, shorter, longer);
+        _outer = EndAt(rod, turning, RodSide.Outer, shorter, longer);
+    }
+
+    /// <summary>What insertions and cuts add up to at the target, <c>K</c>.</summary>
+    public double Sum { get; }
+
+    /// <summary>The most that the two insertions may add up to at the target, <c>Q</c>.</summary>
+    public double TipRoom { get; }
+
+    public EndRoom this[RodSide side] => side == RodSide.Inner ? _inner : _outer;
+
+    /// <summary>The allowed insertions of the inner end at the target.</summary>
+    public Interval InnerInsertions(Cuts cuts)
+    {
+        double sum = Sum - cuts.Total;
+        double innerMost = Math.Min(_inner.Deepest, _inner.Thread - cuts.Inner);
+        double outerMost = Math.Min(_outer.Deepest, _outer.Thread - cuts.Outer);
+        return new(Math.Max(_inner.Least, sum - outerMost), Math.Min(innerMost, sum - _outer.Least));
+    }
+
+    /// <summary>Whether all limits hold with the given cuts for some setting.</summary>
+    public bool Holds(Cuts cuts) =>
+        !InnerInsertions(cuts).IsEmpty
+        && Sum - cuts.Total <= TipRoom + Millimeters.Negligible
+        && cuts.Inner <= _inner.MostCut + Millimeters.Negligible
+        && cuts.Outer <= _outer.MostCut + Millimeters.Negligible
+        && _inner.ThreadTooShallow <= Millimeters.Negligible
+        && _outer.ThreadTooShallow <= Millimeters.Negligible;
+
+    /// <summary>
+    /// The least total cut, and of the pairs with that total the one that takes most from the inner end; only where
+    /// <see cref="Conflicts"/> finds nothing. The total is what is left of <c>K</c> when the insertions are as large as the
+    /// limits let them be; the inner end's share is bounded by its own limits and by what the outer nut's room forbids.
+    /// </summary>
+    public Cuts LeastCuts()
+    {
+        double total = Sum - Math.Min(
+            TipRoom, Math.Min(_inner.Deepest, _inner.Thread) + Math.Min(_outer.Deepest, _outer.Thread));
+        if (total <= Millimeters.Negligible)
+        {
+            return default;
+        }
+
+        double inner = Math.Min(
+            Math.Min(total, _inner.MostCut),
+            Math.Min(_inner.Thread - _inner.Least, _inner.Thread + _outer.Deepest - Sum + total));
+        inner = NoCutIfNegligible(inner);
+        double outer = NoCutIfNegligible(total - inner);
+        return new(outer > 0 ? inner : total, outer);
+    }
+
+    /// <summary>The cuts of one end for which all limits hold, the other end's cut fixed.</summary>
+    public Interval CutWindow(RodSide side, double otherCut)
+    {
+        EndRoom end = this[side];
+        EndRoom other = this[RodDimensions.Other(side)];
+        double rest = Sum - otherCut;
+        double otherMost = Math.Min(other.Deepest, other.Thread - otherCut);
+        double least = Math.Max(0, Math.Max(rest - TipRoom, rest - end.Deepest - otherMost));
+        double most = Math.Min(end.MostCut, Math.Min(end.Thread - end.Least, rest - end.Least - other.Least));
+        return new(NoCutIfNegligible(least), Math.Max(0, most));
+    }
+
+    /// <summary>
+    /// Every contradiction that no allowed cut lifts: the inequalities left when insertions and cuts are eliminated, of
+    /// which all hold exactly where some cut works. Each names the limits that it comes from.
+    /// </summary>
+    public List<BindingLimit> Conflicts()
+    {
+        ConflictList found = new();
+        foreach (RodSide side in (ReadOnlySpan<RodSide>)[RodSide.Inner, RodSide.Outer])
+        {
+            EndRoom end = this[side];
+            found.Add(end.ThreadTooShallow, (Limit.Engagement, side, AdjustmentPoint.Any));
+            found.Add(end.Least - end.Deepest, LeastOf(side), DeepestOf(side));
+            found.Add(end.Least - end.Thread, LeastOf(side), NutOf(side));
+        }
+
+        found.Add(_inner.Least + _outer.Least - Sum, LeastOf(RodSide.Inner), LeastOf(RodSide.Outer));
+        found.Add(Sum - Reach(RodSide.Inner) - Reach(RodSide.Outer), [.. ReachOf(RodSide.Inner), .. ReachOf(RodSide.Outer)]);
+
+        (Limit, RodSide?, AdjustmentPoint) tips = (Limit.Tips, null, AdjustmentPoint.Shortest);
+        found.Add(_inner.Least + _outer.Least - TipRoom, LeastOf(RodSide.Inner), LeastOf(RodSide.Outer), tips);
+        found.Add(Sum - _inner.MostCut - _outer.MostCut - TipRoom, tips, CutOf(RodSide.Inner), CutOf(RodSide.Outer));
+        foreach (RodSide side in (ReadOnlySpan<RodSide>)[RodSide.Inner, RodSide.Outer])
+        {
+            RodSide other = RodDimensions.Other(side);
+            found.Add(
+                this[side].Least + Sum - this[side].Thread - this[other].MostCut - TipRoom,
+                LeastOf(side), NutOf(side), CutOf(other), tips);
+        }
+
+        return found.Sorted();
+    }
+
+    private static EndRoom EndAt(in RodDimensions rod, in Turning turning, RodSide side, double shorter, double longer)
+    {
+        double share = turning.Share(side);
+        double rise = Math.Max(share * longer, -share * shorter);
+        double fall = Math.Min(share * longer, -share * shorter);
+        Bound least = rod[side].Least;
+        Bound deepest = rod.Deepest(side);
+        (AdjustmentPoint leastAt, AdjustmentPoint deepestAt) = share switch
+        {
+            < 0 => (AdjustmentPoint.Longest, AdjustmentPoint.Shortest),
+            > 0 => (AdjustmentPoint.Shortest, AdjustmentPoint.Longest),
+            _ => (AdjustmentPoint.Any, AdjustmentPoint.Any),
+        };
+        return new EndRoom(
+            least.At - fall,
+            deepest.At - rise,
+            rod[side].ThreadForInsertion - rise,
+            rod[side].MostCut,
+            least.Limit,
+            deepest.Limit,
+            leastAt,
+            deepestAt,
+            rod[side].Required - (rod[side].Depth - rod[side].Mouth));
+    }
+
+    private static double NoCutIfNegligible(double cut) => cut <= Millimeters.Negligible ? 0 : cut;
+
+    /// <summary>The most that insertion and cut of one end can add up to.</summary>
+    private double Reach(RodSide side) => Math.Min(this[side].Thread, this[side].Deepest + this[side].MostCut);
+
+    private (Limit, RodSide?, AdjustmentPoint)[] ReachOf(RodSide side) =>
+        this[side].Thread <= this[side].Deepest + this[side].MostCut + Millimeters.Negligible
+            ? [NutOf(side)]
+            : [DeepestOf(side), CutOf(side)];
+
+    private (Limit, RodSide?, AdjustmentPoint) LeastOf(RodSide side) => (this[side].LeastLimit, side, this[side].LeastAt);
+
+    private (Limit, RodSide?, AdjustmentPoint) DeepestOf(RodSide side) => (this[side].DeepestLimit, side, this[side].DeepestAt);
+
+    private (Limit, RodSide?, AdjustmentPoint) NutOf(RodSide side) => (Limit.NutRoom, side, this[side].DeepestAt);
+
+    private static (Limit, RodSide?, AdjustmentPoint) CutOf(RodSide side) => (Limit.Cut, side, AdjustmentPoint.Any);
+
+    /// <summary>Gathers the limits of the contradictions found, each with its greatest miss.</summary>
+    private sealed class ConflictList
+    {
+        private readonly List<BindingLimit> _found = [];
+
+        public void Add(double missedBy, params ReadOnlySpan<(Limit Limit, RodSide? End, AdjustmentPoint At)> limits)
+        {
+            if (missedBy <= Millimeters.Negligible)
+            {
+                return;
+            }
+
+            foreach ((Limit limit, RodSide? end, AdjustmentPoint at) in limits)
+            {
+                int index = _found.FindIndex(known => known.Limit == limit && known.End == end && known.At == at);
+                if (index < 0)
+                {
+                    _found.Add(new(limit, end, at, UnitsNet.Length.FromMillimeters(missedBy)));
+                }
+                else if (Millimeters.Of(_found[index].MissedBy) < missedBy)
+                {
+                    _found[index] = new(limit, end, at, UnitsNet.Length.FromMillimeters(missedBy));
+                }
+            }
+        }
+
+        public List<BindingLimit> Sorted() =>
+            [.. _found.OrderByDescending(limit => Millimeters.Of(limit.MissedBy)).ThenBy(limit => limit.End).ThenBy(limit => limit.Limit)];
+    }
+}

@@ -1,0 +1,14 @@
+namespace TieRodCalc.Planning;
+
+/// <summary>Whether a rod can be made.</summary>
+public enum Verdict
+{
+    /// <summary>All limits hold over the whole wanted adjustment, without a cut.</summary>
+    Buildable,
+
+    /// <summary>All limits hold over the whole wanted adjustment once something is cut.</summary>
+    BuildableAfterCutting,
+
+    /// <summary>No cut that the parts allow makes all limits hold.</summary>
+    NotBuildable,
+}

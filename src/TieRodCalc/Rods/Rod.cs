@@ -1,0 +1,129 @@
+using TieRodCalc.Parts;
+using TieRodCalc.Threads;
+using UnitsNet;
+
+namespace TieRodCalc.Rods;
+
+/// <summary>The parts that a rod is made of.</summary>
+/// <param name="Inner">Inner end.</param>
+/// <param name="Sleeve">Adjuster sleeve.</param>
+/// <param name="Outer">Outer end.</param>
+/// <param name="InnerNut">Jam nut of the inner end, or null where there is none.</param>
+/// <param name="OuterNut">Jam nut of the outer end, or null where there is none.</param>
+/// <param name="Clocking">
+/// Angle between the two offset directions seen along the rod, 0 where both ends are bent to the same side; needed where
+/// both offsets are above zero, without effect elsewhere.
+/// </param>
+public sealed record RodParts(
+    ThreadedEnd Inner,
+    Sleeve Sleeve,
+    ThreadedEnd Outer,
+    JamNut? InnerNut,
+    JamNut? OuterNut,
+    Angle? Clocking);
+
+/// <summary>A rod of parts whose threads go together.</summary>
+public sealed record Rod
+{
+    private Rod(RodParts parts) => Parts = parts;
+
+    /// <summary>The parts.</summary>
+    public RodParts Parts { get; }
+
+    /// <summary>Which joints a nut or a clamp locks.</summary>
+    public Locking Locking => (Locked(Parts.InnerNut, Parts.Sleeve.Inner), Locked(Parts.OuterNut, Parts.Sleeve.Outer)) switch
+    {
+        (true, true) => Locking.Both,
+        (true, false) => Locking.Inner,
+        (false, true) => Locking.Outer,
+        _ => Locking.None,
+    };
+
+    /// <summary>
+    /// The least distance between the ball centers, reached where the axial length is zero:
+    /// <c>O = sqrt(o1^2 + o2^2 - 2 o1 o2 cos(clocking))</c>. A rod's length is above it.
+    /// </summary>
+    public Length Offset => Length.FromMillimeters(OffsetMm(Parts));
+
+    /// <summary>Makes a rod, or says what keeps the parts from being one.</summary>
+    /// <param name="parts">The parts.</param>
+    /// <param name="rod">The rod, or null.</param>
+    /// <returns>Null where the rod was made; otherwise everything that is wrong.</returns>
+    public static RodFaults? Make(RodParts parts, out Rod? rod)
+    {
+        ArgumentNullException.ThrowIfNull(parts);
+        List<ThreadMismatch> mismatches = [];
+        Compare(mismatches, RodSide.Inner, parts.Inner, FemalePart.Sleeve, parts.Sleeve.Info.Id, parts.Sleeve.Inner.Thread);
+        Compare(mismatches, RodSide.Outer, parts.Outer, FemalePart.Sleeve, parts.Sleeve.Info.Id, parts.Sleeve.Outer.Thread);
+        CompareNut(mismatches, RodSide.Inner, parts.Inner, parts.InnerNut);
+        CompareNut(mismatches, RodSide.Outer, parts.Outer, parts.OuterNut);
+        List<(string, PartFault)> faults =
+        [
+            .. PartFaults.Of(parts.Inner).Select(fault => (parts.Inner.Info.Id, fault)),
+            .. PartFaults.Of(parts.Sleeve).Select(fault => (parts.Sleeve.Info.Id, fault)),
+            .. PartFaults.Of(parts.Outer).Select(fault => (parts.Outer.Info.Id, fault)),
+        ];
+        bool clockingMissing = parts.Clocking is null
+            && parts.Inner.Offset.Mm > Millimeters.Negligible
+            && parts.Outer.Offset.Mm > Millimeters.Negligible;
+        bool sound = mismatches.Count == 0 && faults.Count == 0 && !clockingMissing;
+        rod = sound ? new Rod(parts) : null;
+        return sound ? null : new RodFaults(mismatches, faults, clockingMissing);
+    }
+
+    /// <summary>Everything that keeps two threads from going together.</summary>
+    public static ThreadDifference Difference(ThreadDesignation male, ThreadDesignation female)
+    {
+        ArgumentNullException.ThrowIfNull(male);
+        ArgumentNullException.ThrowIfNull(female);
+        return (male.Size.Form != female.Size.Form ? ThreadDifference.Form : 0)
+            | (Differs(male.Size.DiameterMm, female.Size.DiameterMm) ? ThreadDifference.Diameter : 0)
+            | (Differs(male.Size.PitchMm, female.Size.PitchMm) ? ThreadDifference.Pitch : 0)
+            | (male.Hand != female.Hand ? ThreadDifference.Hand : 0);
+    }
+
+    internal static double OffsetMm(RodParts parts)
+    {
+        double inner = parts.Inner.Offset.Mm;
+        double outer = parts.Outer.Offset.Mm;
+        double cosine = Math.Cos(parts.Clocking?.Radians ?? 0);
+        return Math.Sqrt(Math.Max(0, inner * inner + outer * outer - 2 * inner * outer * cosine));
+    }
+
+    private static bool Locked(JamNut? nut, TappedHole hole) => nut is not null || hole.Clamp is not null;
+
+    private static bool Differs(double one, double other) => Math.Abs(one - other) > Millimeters.Negligible;
+
+    private static void CompareNut(List<ThreadMismatch> found, RodSide side, ThreadedEnd end, JamNut? nut)
+    {
+        if (nut is not null)
+        {
+            Compare(found, side, end, FemalePart.JamNut, nut.Info.Id, nut.Thread);
+        }
+    }
+
+    private static void Compare(
+        List<ThreadMismatch> found, RodSide side, ThreadedEnd end, FemalePart female, string femaleId, ThreadDesignation femaleThread)
+    {
+        ThreadDifference difference = Difference(end.Thread, femaleThread);
+        if (difference != ThreadDifference.None)
+        {
+            found.Add(new ThreadMismatch(
+                side, female, end.Info.Id, end.Thread, femaleId, femaleThread, difference, MayStart(end.Thread, femaleThread)));
+        }
+    }
+
+    /// <summary>
+    /// By basic sizes only. Basic minor diameter of the internal thread: <c>D1 = D - 1.082532 P</c> (ASME B1.1, ISO 724).
+    /// How near the pitches must be for a first turn to go in is common practice, no source.
+    /// </summary>
+    private static bool MayStart(ThreadDesignation male, ThreadDesignation female)
+    {
+        const double Near = 0.1;
+        double minor = female.Size.DiameterMm - 1.082532 * female.Size.PitchMm;
+        return male.Hand == female.Hand
+            && male.Size.DiameterMm > minor
+            && male.Size.DiameterMm <= female.Size.DiameterMm + Near * female.Size.PitchMm
+            && Math.Abs(male.Size.PitchMm - female.Size.PitchMm) <= Near * female.Size.PitchMm;
+    }
+}

@@ -1,0 +1,72 @@
+using TieRodCalc.Parts;
+using TieRodCalc.Threads;
+
+namespace TieRodCalc.Rods;
+
+/// <summary>The dimensions of a rod in millimeters: two joints on one sleeve.</summary>
+internal readonly record struct RodDimensions
+{
+    /// <summary>The joint at the inner end.</summary>
+    public required JointDimensions Inner { get; init; }
+
+    /// <summary>The joint at the outer end.</summary>
+    public required JointDimensions Outer { get; init; }
+
+    /// <summary>Length of the sleeve, <c>S</c>.</summary>
+    public required double Sleeve { get; init; }
+
+    /// <summary>Least distance between the tips.</summary>
+    public required double TipGap { get; init; }
+
+    /// <summary>Distance of the ball centers at axial length zero, <c>O</c>.</summary>
+    public required double Offset { get; init; }
+
+    /// <summary>The nominal dimensions of a rod.</summary>
+    public static RodDimensions Nominal(Rod rod, double innerRequired, double outerRequired, double tipGap)
+    {
+        RodParts parts = rod.Parts;
+        return new()
+        {
+            Inner = Joint(parts.Inner, parts.Sleeve.Inner, parts.InnerNut, innerRequired),
+            Outer = Joint(parts.Outer, parts.Sleeve.Outer, parts.OuterNut, outerRequired),
+            Sleeve = parts.Sleeve.Length.Mm,
+            TipGap = tipGap,
+            Offset = Rod.OffsetMm(parts),
+        };
+    }
+
+    public JointDimensions this[RodSide side] => side == RodSide.Inner ? Inner : Outer;
+
+    /// <summary>Axial length with nothing inserted and nothing cut: <c>c1 + c2 + S</c>.</summary>
+    public double Stretched => Inner.CenterToTip + Outer.CenterToTip + Sleeve;
+
+    /// <summary>The most insertion that the sleeve allows one end, at any cut.</summary>
+    public Bound Deepest(RodSide side) => this[side].ClosedBore
+        ? new(this[side].Depth, Limit.ClosedBore)
+        : new(Sleeve - this[Other(side)].Depth, Limit.FarThread);
+
+    /// <summary>Length from ball center to ball center: <c>sqrt(axial^2 + O^2)</c>.</summary>
+    public double Length(double axial) => Math.Sqrt(axial * axial + Offset * Offset);
+
+    /// <summary>Axial length of a rod of a length, zero where the length is not above <c>O</c>.</summary>
+    public double Axial(double length) => Math.Sqrt(Math.Max(0, (length - Offset) * (length + Offset)));
+
+    public static RodSide Other(RodSide side) => side == RodSide.Inner ? RodSide.Outer : RodSide.Inner;
+
+    private static JointDimensions Joint(ThreadedEnd end, TappedHole hole, JamNut? nut, double required) => new()
+    {
+        CenterToTip = end.CenterToTip.Mm,
+        ThreadLength = end.ThreadLength.Mm,
+        Lead = end.LeadMm,
+        Pitch = end.Thread.Size.PitchMm,
+        Hand = end.Thread.Hand == Hand.Right ? 1 : -1,
+        Depth = hole.Depth.Mm,
+        Mouth = hole.CountersinkMm,
+        ClosedBore = hole.Bore == Bore.Closed,
+        Nut = nut?.Thickness.Mm ?? 0,
+        Required = required,
+        Witness = hole.Witness?.Mm ?? 0,
+        Clamp = hole.Clamp?.Mm ?? 0,
+        MostCut = end.MaxCut.Mm,
+    };
+}

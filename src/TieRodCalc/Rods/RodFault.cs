@@ -1,0 +1,66 @@
+using TieRodCalc.Parts;
+using TieRodCalc.Threads;
+
+namespace TieRodCalc.Rods;
+
+/// <summary>What keeps two threads from going together.</summary>
+[Flags]
+public enum ThreadDifference
+{
+    /// <summary>Nothing.</summary>
+    None = 0,
+
+    /// <summary>One is Unified, the other metric.</summary>
+    Form = 1,
+
+    /// <summary>The nominal diameters differ.</summary>
+    Diameter = 2,
+
+    /// <summary>The pitches differ.</summary>
+    Pitch = 4,
+
+    /// <summary>The hands differ.</summary>
+    Hand = 8,
+}
+
+/// <summary>The part that a male end goes into.</summary>
+public enum FemalePart
+{
+    /// <summary>The sleeve.</summary>
+    Sleeve,
+
+    /// <summary>The jam nut.</summary>
+    JamNut,
+}
+
+/// <summary>A male and a female thread of one rod that do not go together.</summary>
+/// <param name="Side">The end of the rod.</param>
+/// <param name="Female">Whether it is the sleeve or the jam nut that differs from the end.</param>
+/// <param name="MaleId">Id of the end.</param>
+/// <param name="MaleThread">Its thread.</param>
+/// <param name="FemaleId">Id of the sleeve or nut.</param>
+/// <param name="FemaleThread">Its thread.</param>
+/// <param name="Difference">Everything that differs.</param>
+/// <param name="MayStart">
+/// True where, by basic sizes, the male could be started in the female: same hand, the male's basic major diameter above
+/// the female's basic minor diameter and not above the female's basic major diameter by more than a tenth of a pitch, and
+/// pitches within a tenth of each other.
+/// </param>
+public sealed record ThreadMismatch(
+    RodSide Side,
+    FemalePart Female,
+    string MaleId,
+    ThreadDesignation MaleThread,
+    string FemaleId,
+    ThreadDesignation FemaleThread,
+    ThreadDifference Difference,
+    bool MayStart);
+
+/// <summary>Why parts cannot be made into a rod.</summary>
+/// <param name="Mismatches">Threads that do not go together.</param>
+/// <param name="PartFaults">Parts whose own dimensions contradict each other: the part's id and the fault.</param>
+/// <param name="ClockingMissing">True where both ends are bent and the angle between their offsets was not given.</param>
+public sealed record RodFaults(
+    IReadOnlyList<ThreadMismatch> Mismatches,
+    IReadOnlyList<(string PartId, PartFault Fault)> PartFaults,
+    bool ClockingMissing);

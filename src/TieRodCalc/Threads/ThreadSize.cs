@@ -1,0 +1,46 @@
+using UnitsNet;
+
+namespace TieRodCalc.Threads;
+
+/// <summary>Form, nominal diameter and pitch of a thread; what must agree, with the hand, for two parts to go together.</summary>
+public sealed record ThreadSize
+{
+    private ThreadSize(ThreadForm form, double diameterMm, double pitchMm)
+    {
+        if (!double.IsFinite(diameterMm) || !double.IsFinite(pitchMm) || diameterMm <= 0 || pitchMm <= 0 || pitchMm >= diameterMm)
+        {
+            throw new ArgumentException("A thread needs a diameter above zero and a pitch above zero and below the diameter.");
+        }
+
+        Form = form;
+        DiameterMm = diameterMm;
+        PitchMm = pitchMm;
+    }
+
+    /// <summary>The system the thread belongs to.</summary>
+    public ThreadForm Form { get; }
+
+    /// <summary>Nominal (basic major) diameter.</summary>
+    public Length Diameter => Length.FromMillimeters(DiameterMm);
+
+    /// <summary>Pitch: the advance of one turn of a single-start thread.</summary>
+    public Length Pitch => Length.FromMillimeters(PitchMm);
+
+    internal double DiameterMm { get; }
+
+    internal double PitchMm { get; }
+
+    /// <summary>A Unified thread.</summary>
+    /// <param name="diameter">Nominal diameter, above zero.</param>
+    /// <param name="threadsPerInch">Threads per inch, above zero; the pitch is 1 in divided by it.</param>
+    /// <exception cref="ArgumentException">A value is not finite or out of range, or the pitch is not below the diameter.</exception>
+    public static ThreadSize Unified(Length diameter, double threadsPerInch) =>
+        new(ThreadForm.Unified, Millimeters.Of(diameter), Millimeters.Inch / threadsPerInch);
+
+    /// <summary>An ISO metric thread.</summary>
+    /// <param name="diameter">Nominal diameter, above zero.</param>
+    /// <param name="pitch">Pitch, above zero and below the diameter.</param>
+    /// <exception cref="ArgumentException">A value is not finite or out of range, or the pitch is not below the diameter.</exception>
+    public static ThreadSize Metric(Length diameter, Length pitch) =>
+        new(ThreadForm.Metric, Millimeters.Of(diameter), Millimeters.Of(pitch));
+}
