@@ -13,7 +13,11 @@ public enum OutsideShape
 /// <summary>The outside of a sleeve.</summary>
 /// <param name="Shape">Round or hexagon.</param>
 /// <param name="Across">Diameter, or width across flats.</param>
-public sealed record Outside(OutsideShape Shape, Measured Across);
+public sealed record Outside(OutsideShape Shape, Measured Across)
+{
+    /// <summary>A hexagon has six flats: one flat is a sixth of a turn.</summary>
+    internal const int FlatsOfHexagon = 6;
+}
 
 /// <summary>An adjuster sleeve: an internal thread at each end.</summary>
 public sealed record Sleeve

@@ -42,6 +42,9 @@ public enum WarningCode
     /// <summary>Other ways to make the rod work were not looked for.</summary>
     RemediesNotSought,
 
+    /// <summary>No setting of the uncut parts keeps all limits, so that there is no reach to give.</summary>
+    NoUncutReach,
+
     /// <summary>The tolerance class of a thread was not said; 2A/2B or 6g/6H was taken.</summary>
     ClassAssumed,
 

@@ -57,7 +57,43 @@ public sealed record JointPlan
 /// <param name="Turns">Turns of the sleeve, zero or more.</param>
 /// <param name="EndsAt">The limit that ends it, or null where the sleeve cannot adjust the rod at all.</param>
 /// <param name="End">The end that the limit belongs to, or null.</param>
-public sealed record Travel(Length Length, double Turns, Limit? EndsAt, RodSide? End);
+public sealed record Travel(Length Length, double Turns, Limit? EndsAt, RodSide? End)
+{
+    /// <summary>The travel from a setting to the first limit that is met on the way.</summary>
+    internal static Travel Of(
+        in RodDimensions rod, in Turning turning, double axial, double inner, double outer, Cuts cuts, bool longer)
+    {
+        if (!turning.Adjusts)
+        {
+            return new Travel(Length.Zero, 0, null, null);
+        }
+
+        (double Axial, Limit Limit, RodSide? End) first = longer
+            ? (double.PositiveInfinity, Limit.Tips, null)
+            : (rod.Sleeve - rod.TipGap - inner - outer, Limit.Tips, null);
+        foreach (RodSide side in (ReadOnlySpan<RodSide>)[RodSide.Inner, RodSide.Outer])
+        {
+            double insertion = side == RodSide.Inner ? inner : outer;
+            double inward = longer ? turning.Share(side) : -turning.Share(side);
+            (double room, Limit limit) = inward > 0
+                ? RoomInward(rod, side, insertion, cuts[side])
+                : (insertion - rod[side].Least.At, rod[side].Least.Limit);
+            double travel = room / Math.Abs(inward);
+            first = travel < first.Axial ? (travel, limit, side) : first;
+        }
+
+        double reached = Math.Max(0, first.Axial);
+        double length = Math.Abs(rod.Length(axial + (longer ? reached : -reached)) - rod.Length(axial));
+        return new Travel(Length.FromMillimeters(length), reached / Math.Abs(turning.AxialPerTurn), first.Limit, first.End);
+    }
+
+    private static (double Room, Limit Limit) RoomInward(in RodDimensions rod, RodSide side, double insertion, double cut)
+    {
+        Bound deepest = rod.Deepest(side);
+        double nutRoom = rod[side].NutRoom(insertion, cut);
+        return nutRoom < deepest.At - insertion ? (nutRoom, Limit.NutRoom) : (deepest.At - insertion, deepest.Limit);
+    }
+}
 
 /// <summary>What one turn, or a part of one, does in the direction that lengthens the rod.</summary>
 /// <param name="Length">Change of length.</param>
@@ -74,7 +110,28 @@ public sealed record TurnEffect(Length Length, Angle? Toe, Length? ToeAtPlates);
 /// <param name="ShowingBeforeSecond">Its thread that shows then.</param>
 /// <param name="SleeveTurns">Opposite hands: turns of the sleeve after the other end is started; null with the same hand.</param>
 /// <param name="EndTurns">Same hand: turns of the outer end itself, before it is fitted; null with opposite hands.</param>
-public sealed record StartProcedure(RodSide First, double AloneTurns, Length ShowingBeforeSecond, double? SleeveTurns, double? EndTurns);
+public sealed record StartProcedure(RodSide First, double AloneTurns, Length ShowingBeforeSecond, double? SleeveTurns, double? EndTurns)
+{
+    /// <summary>
+    /// With opposite hands the sleeve draws both ends in together, so the end that needs more turns goes first by the
+    /// difference. With the same hand it draws one in and lets the other out: the outer end itself is turned in.
+    /// </summary>
+    internal static StartProcedure Of(in RodDimensions rod, in Turning turning, double inner, double outer, Cuts cuts)
+    {
+        double innerTurns = inner / rod.Inner.Pitch;
+        double outerTurns = outer / rod.Outer.Pitch;
+        if (!turning.OppositeHands)
+        {
+            return new StartProcedure(
+                RodSide.Inner, innerTurns, Length.FromMillimeters(rod.Inner.Showing(inner, cuts.Inner)), null, outerTurns);
+        }
+
+        RodSide first = innerTurns >= outerTurns ? RodSide.Inner : RodSide.Outer;
+        double alone = Math.Abs(innerTurns - outerTurns);
+        double showing = rod[first].Showing(alone * rod[first].Pitch, cuts[first]);
+        return new StartProcedure(first, alone, Length.FromMillimeters(showing), Math.Min(innerTurns, outerTurns), null);
+    }
+}
 
 /// <summary>How a rod that can be built is made and set.</summary>
 public sealed record RodSolution

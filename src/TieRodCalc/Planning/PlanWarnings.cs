@@ -1,0 +1,159 @@
+using TieRodCalc.Parts;
+using TieRodCalc.Rods;
+using UnitsNet;
+
+namespace TieRodCalc.Planning;
+
+/// <summary>Gathers what a plan has to warn of.</summary>
+internal static class PlanWarnings
+{
+    /// <summary>Less than this left to be cut off by mistake is warned of: 1/16 in (common practice, no source).</summary>
+    private const double LittleSpare = Millimeters.Inch / 16;
+
+    public static List<PlanWarning> Of(Rod rod, RodRequest request, in Turning turning, RodSolution? solution, bool noUncutReach)
+    {
+        List<PlanWarning> warnings = [];
+        AddLocking(warnings, rod.Locking);
+        if (!turning.Adjusts)
+        {
+            warnings.Add(new(WarningCode.SleeveCannotAdjust, Value: StepByEnds(rod.Parts)));
+        }
+
+        if (solution is not null)
+        {
+            AddSolution(warnings, rod, request, solution);
+        }
+        else
+        {
+            warnings.Add(new(WarningCode.RemediesNotSought));
+        }
+
+        if (noUncutReach)
+        {
+            warnings.Add(new(WarningCode.NoUncutReach));
+        }
+
+        AddEnd(warnings, RodSide.Inner, rod.Parts.Inner, rod.Parts.Sleeve.Inner, request.Rules.Engagement);
+        AddEnd(warnings, RodSide.Outer, rod.Parts.Outer, rod.Parts.Sleeve.Outer, request.Rules.Engagement);
+        if (EngagementRequirement.AssumesSteel(rod.Parts.Sleeve.Info.Material, request.Rules.Engagement))
+        {
+            warnings.Add(new(WarningCode.SteelAssumed));
+        }
+
+        warnings.Add(new(WarningCode.WorstCaseNotChecked));
+        return warnings;
+    }
+
+    private static void AddLocking(List<PlanWarning> warnings, Locking locking)
+    {
+        if (locking == Locking.None)
+        {
+            warnings.Add(new(WarningCode.NotLocked));
+        }
+        else if (locking != Locking.Both)
+        {
+            warnings.Add(new(WarningCode.OneJointLocked, locking == Locking.Inner ? RodSide.Outer : RodSide.Inner));
+        }
+    }
+
+    private static void AddSolution(List<PlanWarning> warnings, Rod rod, RodRequest request, RodSolution solution)
+    {
+        AddCut(warnings, RodSide.Inner, solution.InnerCut);
+        AddCut(warnings, RodSide.Outer, solution.OuterCut);
+        AddNut(warnings, RodSide.Inner, rod.Parts.InnerNut, solution.Inner);
+        AddNut(warnings, RodSide.Outer, rod.Parts.OuterNut, solution.Outer);
+        Length free = solution.Inner.InsertionSpan.Longest - solution.Inner.InsertionSpan.Shortest;
+        if (solution.StartStep is { } step && Millimeters.Of(free) < Millimeters.Of(step) - Millimeters.Negligible)
+        {
+            warnings.Add(new(WarningCode.StartMayNotMatch, Value: Positive(free), Other: step));
+        }
+
+        if (solution.PerTurn is { } perTurn)
+        {
+            AddToe(warnings, request, perTurn);
+        }
+    }
+
+    private static void AddToe(List<PlanWarning> warnings, RodRequest request, TurnEffect perTurn)
+    {
+        if (request.Steering is null)
+        {
+            warnings.Add(new(WarningCode.ToeNotComputed));
+        }
+        else if (perTurn.Toe is null)
+        {
+            warnings.Add(new(WarningCode.ToeOutOfReach));
+        }
+        else if (request.Plates is null)
+        {
+            warnings.Add(new(WarningCode.PlatesNotGiven));
+        }
+    }
+
+    private static void AddCut(List<PlanWarning> warnings, RodSide side, CutAdvice? cut)
+    {
+        if (cut is not { IsNeeded: true })
+        {
+            return;
+        }
+
+        if (Millimeters.Of(cut.Spare) < LittleSpare - Millimeters.Negligible)
+        {
+            warnings.Add(new(WarningCode.LittleCutToSpare, side, Positive(cut.Spare)));
+        }
+
+        if (!cut.OnMark)
+        {
+            warnings.Add(new(WarningCode.CutOffTheMarks, side, cut.Recommended));
+        }
+    }
+
+    private static void AddNut(List<PlanWarning> warnings, RodSide side, JamNut? nut, JointPlan joint)
+    {
+        if (nut is not null && Millimeters.Of(joint.NutRoomLeast) < nut.Thread.Size.PitchMm - Millimeters.Negligible)
+        {
+            warnings.Add(new(WarningCode.LittleRoomForTheNut, side, Positive(joint.NutRoomLeast)));
+        }
+    }
+
+    private static void AddEnd(
+        List<PlanWarning> warnings, RodSide side, ThreadedEnd end, TappedHole hole, EngagementRule? rule)
+    {
+        double usual = EngagementRequirement.UsualDiameters * end.Thread.Size.DiameterMm;
+        double asked = rule is null
+            ? usual
+            : rule.AsLength is { } length ? Millimeters.Of(length) : rule.InDiameters!.Value * end.Thread.Size.DiameterMm;
+        if (asked < usual - Millimeters.Negligible)
+        {
+            warnings.Add(new(WarningCode.EngagementBelowRule, side, Length.FromMillimeters(asked), Length.FromMillimeters(usual)));
+        }
+
+        warnings.Add(new(WarningCode.StrengthNotChecked, side));
+        if (end.Thread.CoarsePitchAssumed || hole.Thread.CoarsePitchAssumed)
+        {
+            warnings.Add(new(WarningCode.CoarsePitchAssumed, side, end.Thread.Size.Pitch));
+        }
+
+        if (end.Thread.ToleranceClass is null || hole.Thread.ToleranceClass is null)
+        {
+            warnings.Add(new(WarningCode.ClassAssumed, side));
+        }
+
+        if (end.Lead is null)
+        {
+            warnings.Add(new(WarningCode.LeadAssumed, side, Length.FromMillimeters(end.LeadMm)));
+        }
+
+        if (hole.Countersink is null)
+        {
+            warnings.Add(new(WarningCode.CountersinkAssumed, side, Length.FromMillimeters(hole.CountersinkMm)));
+        }
+    }
+
+    /// <summary>The step between the lengths that turning an end gives: a pitch, or half of one where an end turns by halves.</summary>
+    private static Length StepByEnds(RodParts parts) =>
+        Length.FromMillimeters(parts.Inner.Thread.Size.PitchMm * (parts.Inner.TurnsByHalves || parts.Outer.TurnsByHalves ? 0.5 : 1));
+
+    /// <summary>A value that may be missed by the comparison constant, never shown below zero.</summary>
+    private static Length Positive(Length value) => Length.FromMillimeters(Math.Max(0, Millimeters.Of(value)));
+}

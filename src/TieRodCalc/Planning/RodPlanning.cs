@@ -1,0 +1,214 @@
+using TieRodCalc.Rods;
+using UnitsNet;
+
+namespace TieRodCalc.Planning;
+
+/// <summary>One plan in the making: the numbers that its steps share.</summary>
+internal sealed class RodPlanning
+{
+    private readonly Rod _rod;
+    private readonly RodRequest _request;
+    private readonly RequiredEngagement _innerRequired;
+    private readonly RequiredEngagement _outerRequired;
+    private readonly RodDimensions _dimensions;
+    private readonly Turning _turning;
+    private readonly double _target;
+    private readonly double _axial;
+    private readonly double _axialShorter;
+    private readonly double _axialLonger;
+    private readonly SettingProblem _problem;
+
+    public RodPlanning(Rod rod, RodRequest request)
+    {
+        _rod = rod;
+        _request = request;
+        _target = Millimeters.Positive(request.Target, nameof(request));
+        double shortest = _target - Millimeters.NotNegative(request.Shorter, nameof(request));
+        double longest = _target + Millimeters.NotNegative(request.Longer, nameof(request));
+        PlanRules rules = request.Rules;
+        _ = Millimeters.Positive(rules.Mark, nameof(request));
+        _ = Millimeters.NotNegative(rules.Allowance, nameof(request));
+        Parts.Material? sleeve = rod.Parts.Sleeve.Info.Material;
+        _innerRequired = EngagementRequirement.Of(rod.Parts.Inner, sleeve, rules.Engagement);
+        _outerRequired = EngagementRequirement.Of(rod.Parts.Outer, sleeve, rules.Engagement);
+        _dimensions = RodDimensions.Nominal(
+            rod,
+            Millimeters.Of(_innerRequired.Required),
+            Millimeters.Of(_outerRequired.Required),
+            Millimeters.NotNegative(rules.TipGap, nameof(request)));
+        if (shortest <= _dimensions.Offset)
+        {
+            throw new ArgumentException("The shortest wanted length must be above the offset of the bent ends.", nameof(request));
+        }
+
+        _turning = new Turning(_dimensions.Inner, _dimensions.Outer);
+        _axial = _dimensions.Axial(_target);
+        _axialShorter = _axial - _dimensions.Axial(shortest);
+        _axialLonger = _dimensions.Axial(longest) - _axial;
+        _problem = new SettingProblem(_dimensions, _turning, _axial, _axialShorter, _axialLonger);
+    }
+
+    public RodPlan Plan()
+    {
+        bool adjusts = _turning.Adjusts || _axialShorter + _axialLonger <= Millimeters.Negligible;
+        List<BindingLimit> binding = _problem.Conflicts();
+        RodSolution? solution = adjusts && binding.Count == 0 ? Solve() : null;
+        LengthSpan? uncutReach = Reach(default);
+        return new RodPlan
+        {
+            Verdict = solution switch
+            {
+                null => Verdict.NotBuildable,
+                { InnerCut: { IsNeeded: true } } or { OuterCut: { IsNeeded: true } } => Verdict.BuildableAfterCutting,
+                _ => Verdict.Buildable,
+            },
+            Locking = _rod.Locking,
+            Target = Mm(_target),
+            Axial = Mm(_axial),
+            UncutReach = uncutReach,
+            Solution = solution,
+            Binding = binding,
+            Warnings = PlanWarnings.Of(_rod, _request, _turning, solution, uncutReach is null),
+        };
+    }
+
+    private static Length Mm(double value) => Length.FromMillimeters(value);
+
+    private RodSolution Solve()
+    {
+        Cuts least = _problem.LeastCuts();
+        (Cuts cuts, bool innerOnMark, bool outerOnMark) = Recommended(least);
+        Interval span = _problem.InnerInsertions(cuts);
+        double inner = span.Middle;
+        double outer = _problem.Sum - cuts.Total - inner;
+        double leastInner = _problem.InnerInsertions(least).Middle;
+        CheckFromScratch(inner, outer, cuts);
+        TurnEffects effects = new(_request, _dimensions, _turning, _target, _axial);
+        return new RodSolution
+        {
+            Reach = Reach(cuts)!,
+            InnerCut = Advice(RodSide.Inner, least, cuts, innerOnMark),
+            OuterCut = Advice(RodSide.Outer, least, cuts, outerOnMark),
+            Inner = Joint(RodSide.Inner, inner, cuts.Inner, span.Low, span.High, _innerRequired),
+            Outer = Joint(RodSide.Outer, outer, cuts.Outer, inner + outer - span.High, inner + outer - span.Low, _outerRequired),
+            TipGap = Mm(_dimensions.Sleeve - inner - outer),
+            Shorter = Travel.Of(_dimensions, _turning, _axial, inner, outer, cuts, longer: false),
+            Longer = Travel.Of(_dimensions, _turning, _axial, inner, outer, cuts, longer: true),
+            Lengthens = _turning.Adjusts ? _turning.Lengthens : null,
+            PerTurn = effects.Of(1),
+            PerHalfTurn = effects.Of(0.5),
+            PerFlat = _rod.Parts.Sleeve.Outside?.Shape == Parts.OutsideShape.Hexagon ? effects.Of(1.0 / Parts.Outside.FlatsOfHexagon) : null,
+            Start = StartProcedure.Of(_dimensions, _turning, inner, outer, cuts),
+            LeastCutSetting = (Mm(leastInner), Mm(_problem.Sum - least.Total - leastInner)),
+            StartStep = _turning.Adjusts ? Mm(_turning.StartStep * StepFactor) : null,
+        };
+    }
+
+    /// <summary>Where one end may start by halves, starts lie half as far apart.</summary>
+    private double StepFactor => _rod.Parts.Inner.TurnsByHalves || _rod.Parts.Outer.TurnsByHalves ? 0.5 : 1;
+
+    private (Cuts Cuts, bool InnerOnMark, bool OuterOnMark) Recommended(Cuts least)
+    {
+        double allowance = Millimeters.Of(_request.Rules.Allowance);
+        double mark = Millimeters.Of(_request.Rules.Mark);
+        (double inner, bool innerOnMark) =
+            CutRounding.Recommended(_problem.CutWindow(RodSide.Inner, least.Outer), allowance, mark);
+        (double outer, bool outerOnMark) =
+            CutRounding.Recommended(_problem.CutWindow(RodSide.Outer, inner), allowance, mark);
+        return (new Cuts(inner, outer), innerOnMark, outerOnMark);
+    }
+
+    private CutAdvice? Advice(RodSide side, Cuts least, Cuts cuts, bool onMark)
+    {
+        JointDimensions joint = _dimensions[side];
+        if (joint.MostCut <= Millimeters.Negligible)
+        {
+            return null;
+        }
+
+        double cut = cuts[side];
+        if (cut <= 0)
+        {
+            return CutAdvice.None;
+        }
+
+        double fromCenter = joint.CenterToTip - cut;
+        double offset = (side == RodSide.Inner ? _rod.Parts.Inner : _rod.Parts.Outer).Offset.Mm;
+        return new CutAdvice(
+            Mm(least[side]),
+            Mm(_problem.CutWindow(side, cuts[RodDimensions.Other(side)]).High),
+            Mm(cut),
+            Mm(fromCenter),
+            Mm(joint.ThreadLength - cut),
+            offset > Millimeters.Negligible ? Mm(Math.Sqrt(fromCenter * fromCenter + offset * offset)) : null,
+            onMark);
+    }
+
+    private JointPlan Joint(RodSide side, double insertion, double cut, double low, double high, RequiredEngagement required)
+    {
+        JointDimensions joint = _dimensions[side];
+        double share = _turning.Share(side);
+        double atShortest = insertion - share * _axialShorter;
+        double atLongest = insertion + share * _axialLonger;
+        return new JointPlan
+        {
+            Insertion = Mm(insertion),
+            InsertionSpan = new LengthSpan(Mm(low), Mm(high)),
+            Showing = Mm(joint.Showing(insertion, cut)),
+            Engaged = Mm(joint.Engaged(insertion, cut)),
+            EngagedLeast = Mm(Math.Min(joint.Engaged(atShortest, cut), joint.Engaged(atLongest, cut))),
+            Required = required,
+            NutRoom = Mm(joint.NutRoom(insertion, cut)),
+            NutRoomLeast = Mm(joint.NutRoom(Math.Max(atShortest, atLongest), cut)),
+        };
+    }
+
+    /// <summary>Reach over all settings and starts with the given cuts, the wanted adjustment not kept; null where there is none.</summary>
+    private LengthSpan? Reach(Cuts cuts)
+    {
+        // Without an adjustment to keep, the insertions are free between their limits.
+        SettingProblem still = new(_dimensions, _turning, _axial, shorter: 0, longer: 0);
+        double least = 0;
+        double most = 0;
+        foreach (RodSide side in (ReadOnlySpan<RodSide>)[RodSide.Inner, RodSide.Outer])
+        {
+            EndRoom end = still[side];
+            Interval insertions = new(end.Least, Math.Min(end.Deepest, end.Thread - cuts[side]));
+            if (insertions.IsEmpty || end.ThreadTooShallow > Millimeters.Negligible)
+            {
+                return null;
+            }
+
+            least += insertions.Low;
+            most += insertions.High;
+        }
+
+        Interval sum = new(least, Math.Min(most, still.TipRoom));
+        double stretched = _dimensions.Stretched - cuts.Total;
+        return sum.IsEmpty
+            ? null
+            : new LengthSpan(Mm(_dimensions.Length(stretched - sum.High)), Mm(_dimensions.Length(stretched - sum.Low)));
+    }
+
+    /// <summary>
+    /// Holds the recommended cuts and the setting against the definitions of the limits, at both ends of the adjustment.
+    /// Intervals may be inverted by the comparison constant, so a limit may be missed by that and by what doubles lose.
+    /// </summary>
+    /// <exception cref="InvalidOperationException">A limit does not hold: a fault of this program.</exception>
+    private void CheckFromScratch(double inner, double outer, Cuts cuts)
+    {
+        foreach (double axial in (ReadOnlySpan<double>)[-_axialShorter, _axialLonger])
+        {
+            double slack = LimitSlack.Worst(
+                _dimensions,
+                inner + _turning.Share(RodSide.Inner) * axial,
+                outer + _turning.Share(RodSide.Outer) * axial,
+                cuts.Inner,
+                cuts.Outer);
+            if (slack < -2 * Millimeters.Negligible)
+            {
+                throw new InvalidOperationException($"The recommended cut misses a limit by {-slack} mm.");
+            }
+        }
+    }
+}
