@@ -1,5 +1,6 @@
 using TieRodCalc.Parts;
 using TieRodCalc.Planning;
+using TieRodCalc.Rods;
 using TieRodCalc.Text;
 using TieRodCalc.Threads;
 using UnitsNet;
@@ -22,7 +23,7 @@ internal sealed class CutText(Page page, LengthDisplay unit)
         }
     }
 
-    private string Both(Length length) => LengthText.Both(length, unit);
+    private string Both(Length length) => LengthFormat.Both(length, unit);
 
     private void AddEnd(string name, ThreadedEnd end, CutAdvice? cut)
     {

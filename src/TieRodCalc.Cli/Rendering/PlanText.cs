@@ -39,9 +39,9 @@ internal sealed class PlanText
         return text._page.ToString();
     }
 
-    private string Both(Length length) => LengthText.Both(length, _unit);
+    private string Both(Length length) => LengthFormat.Both(length, _unit);
 
-    private string Short(Length length) => LengthText.Decimal(length, _unit);
+    private string Short(Length length) => LengthFormat.Decimal(length, _unit);
 
     private static string Number(double value, string format) => value.ToString(format, CultureInfo.InvariantCulture);
 
@@ -84,7 +84,7 @@ internal sealed class PlanText
             _page.Row("reach of uncut parts", $"{Both(reach.Shortest)} to {Both(reach.Longest)}");
         }
 
-        if (parts.Inner.Offset.Mm > 0 || parts.Outer.Offset.Mm > 0)
+        if (jobRod.Rod!.Offset > Length.Zero)
         {
             _page.Row("axial length", $"{Both(plan.Axial)}, along the thread axis");
         }

@@ -100,5 +100,5 @@ public sealed class PlanSentences(LengthDisplay unit)
 
     private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
 
-    private string Length(Length? length) => length is { } value ? LengthText.Both(value, unit) : string.Empty;
+    private string Length(Length? length) => length is { } value ? LengthFormat.Both(value, unit) : string.Empty;
 }
