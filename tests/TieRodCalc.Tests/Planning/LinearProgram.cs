@@ -272,6 +272,13 @@ internal sealed class LinearProgram : IDisposable
 
         objective.SetOptimizationDirection(greatest);
         Solver.ResultStatus status = _solver.Solve();
+        if (status == Solver.ResultStatus.ABNORMAL)
+        {
+            // The corner that the question before ended in may be a bad start for this one.
+            _solver.Reset();
+            status = _solver.Solve();
+        }
+
         return status switch
         {
             Solver.ResultStatus.OPTIMAL => true,
