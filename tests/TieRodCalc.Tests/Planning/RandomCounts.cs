@@ -1,0 +1,31 @@
+using System.Globalization;
+
+namespace TieRodCalc.Tests.Planning;
+
+/// <summary>How many random cases the tests draw, and from which seed: the one place that says so.</summary>
+internal static class RandomCounts
+{
+    /// <summary>Environment variable that replaces the number of rods, for runs that repeat the tests many times.</summary>
+    public const string Variable = "TIERODCALC_RANDOM_COUNT";
+
+    /// <summary>Seed of every draw.</summary>
+    public const int Seed = 271_828;
+
+    private const int DefaultRods = 20_000;
+
+    /// <summary>Random rods.</summary>
+    public static int Rods { get; } =
+        int.TryParse(Environment.GetEnvironmentVariable(Variable), NumberStyles.None, CultureInfo.InvariantCulture, out int count)
+            ? count
+            : DefaultRods;
+
+    /// <summary>Random steering geometries: a tenth of the rods.</summary>
+    public static int Geometries => Math.Max(1, Rods / 10);
+
+    /// <summary>What a test prints so that its draw can be repeated.</summary>
+    public static string Description => string.Create(
+        CultureInfo.InvariantCulture, $"{Rods} rods, {Geometries} geometries, seed {Seed} (number of rods: {Variable})");
+
+    /// <summary>The source of random numbers of one case.</summary>
+    public static Random For(int index) => new(unchecked(Seed * 31 + index * 7_919));
+}
