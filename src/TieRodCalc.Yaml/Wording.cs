@@ -1,5 +1,7 @@
 using System.Globalization;
 using System.Text;
+using TieRodCalc.Text;
+using UnitsNet;
 
 namespace TieRodCalc.Yaml;
 
@@ -31,8 +33,8 @@ internal static class Wording
         return clean?.ToString().Trim() ?? cut;
     }
 
-    /// <summary>A length in millimeters, as a person writes it.</summary>
-    public static string Mm(double millimeters) => string.Create(CultureInfo.InvariantCulture, $"{millimeters:0.###} mm");
+    /// <summary>A length that no text of the file says, in millimeters.</summary>
+    public static string Mm(Length length) => LengthFormat.Decimal(length, LengthDisplay.Millimeter);
 
     /// <summary>Words in a row: <c>a</c>, <c>a and b</c>, <c>a, b and c</c>.</summary>
     public static string Row(List<string> words, string last)

@@ -81,17 +81,17 @@ internal static class PartFaultProblems
     }
 
     private static string Lead(MapReader map, ThreadedEnd end) =>
-        map.Has("lead") ? Written(map, "lead") : $"{Wording.Mm(end.Thread.Size.Pitch.Millimeters)} (one pitch)";
+        map.Has("lead") ? Written(map, "lead") : $"{Wording.Mm(end.Thread.Size.Pitch)} (one pitch)";
 
     private static string Countersink(MapReader map, TappedHole hole) =>
-        map.Has("countersink") ? Written(map, "countersink") : $"{Wording.Mm(hole.Thread.Size.Pitch.Millimeters / 2)} (half a pitch)";
+        map.Has("countersink") ? Written(map, "countersink") : $"{Wording.Mm(hole.Thread.Size.Pitch / 2)} (half a pitch)";
 
     /// <summary>A number in the words of the file, so that it is found there.</summary>
     private static string Written(MapReader map, string key) =>
-        map.Find(key)?.Value is ScalarNode text ? Wording.Shown(text.Value) : Wording.Mm(0);
+        map.Find(key)?.Value is ScalarNode text ? Wording.Shown(text.Value) : Wording.Mm(Length.Zero);
 
     private static string Below(MapReader map, string key, string inner) =>
-        ScalarBelow(map, key, inner) is { } text ? Wording.Shown(text.Value) : Wording.Mm(0);
+        ScalarBelow(map, key, inner) is { } text ? Wording.Shown(text.Value) : Wording.Mm(Length.Zero);
 
     private static ScalarNode? ScalarBelow(MapReader map, string key, string inner) =>
         (map.Find(key)?.Value as MapNode)?.Find(inner)?.Value as ScalarNode;

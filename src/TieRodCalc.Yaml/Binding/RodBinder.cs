@@ -2,6 +2,7 @@ using TieRodCalc.Parts;
 using TieRodCalc.Planning;
 using TieRodCalc.Rods;
 using TieRodCalc.Steering;
+using TieRodCalc.Text;
 using TieRodCalc.Threads;
 using TieRodCalc.Yaml.Sources;
 using TieRodCalc.Yaml.Tree;
@@ -40,7 +41,7 @@ internal sealed class RodBinder(LoadedFile file, PartTables tables, PlanRules jo
         ChosenParts parts = Parts(map);
         RodLength length = RodLength.Read(map);
         RodAdjustment adjust = RodAdjustment.Read(map);
-        Angle? clocking = map.Angle("clocking", degrees => Math.Abs(degrees) <= 360, "between -360 and 360 deg");
+        Angle? clocking = map.Value("clocking", ValueText.ParseAngle);
         PlanRules rules = Rules.Read(map).Over(jobRules);
         BuiltRecord.Check(map);
         Rod? rod = Make(map, parts, clocking, item.Span);
@@ -176,6 +177,8 @@ internal sealed class RodBinder(LoadedFile file, PartTables tables, PlanRules jo
         }
     }
 
+    private static bool IsAbove(Length length, Length least) => length.Millimeters > least.Millimeters + NegligibleMm;
+
     private static bool IsBent(ThreadedEnd end) => end.Offset.Nominal.Millimeters > NegligibleMm;
 
     private void CheckAgainstOffset(MapReader map, Rod rod, RodLength length, RodAdjustment adjust)
@@ -185,17 +188,19 @@ internal sealed class RodBinder(LoadedFile file, PartTables tables, PlanRules jo
             return;
         }
 
-        double least = rod.Offset.Millimeters;
-        string bound = least > 0 ? $"{Wording.Mm(least)}, the least distance that the bent ends leave between the ball centers" : "zero";
-        if (!(target.Millimeters > least))
+        Length least = rod.Offset;
+        string written = map.Find("length")?.Value is ScalarNode text ? Wording.Shown(text.Value) : Wording.Mm(target);
+        string bound = least.Millimeters > NegligibleMm
+            ? $"{Wording.Mm(least)}, the least distance that the bent ends leave between the ball centers"
+            : "zero";
+        if (!IsAbove(target, least))
         {
-            file.Findings.Problem(map.SpanOf("length"), $"the length of {Wording.Mm(target.Millimeters)} is not above {bound}");
+            file.Findings.Problem(map.SpanOf("length"), $"the length of {written} is not above {bound}");
         }
-        else if (adjust.Shorter is { } shorter && !(target.Millimeters - shorter.Millimeters > least))
+        else if (adjust.Shorter is { } shorter && !IsAbove(target - shorter, least))
         {
             file.Findings.Problem(
-                map.SpanOf("length"),
-                $"the length of {Wording.Mm(target.Millimeters)} less {Wording.Mm(shorter.Millimeters)} of adjustment is not above {bound}");
+                map.SpanOf("length"), $"the length of {written} less {Wording.Mm(shorter)} of adjustment is not above {bound}");
         }
     }
 

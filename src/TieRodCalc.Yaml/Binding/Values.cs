@@ -21,9 +21,6 @@ internal enum Least
 /// <summary>Reads the values of keys, each with its range. What is not there is null; so is what could not be read, which then has its problem.</summary>
 internal static class Values
 {
-    /// <summary>Nothing on a car is longer than 100 m; it keeps every computation finite.</summary>
-    private const double LongestMm = 100_000;
-
     /// <summary>A dimension or a measurement, with its tolerance.</summary>
     public static Measured? Dimension(this MapReader map, string key, Least least, bool needed = false)
     {
@@ -179,33 +176,18 @@ internal static class Values
         return true;
     }
 
-    private static Length? Signed(LoadedFile file, ScalarNode text)
-    {
-        if (!TryParse(file, text, LengthText.ParseSigned, out Length value))
-        {
-            return null;
-        }
-
-        if (Math.Abs(value.Millimeters) <= LongestMm)
-        {
-            return value;
-        }
-
-        file.Findings.Problem(text.Span, "this is longer than any car: 100 m are the most");
-        return null;
-    }
+    private static Length? Signed(LoadedFile file, ScalarNode text) =>
+        TryParse(file, text, LengthText.ParseSigned, out Length value) ? value : null;
 
     private static bool InRange(Findings findings, ScalarNode text, string key, Length value, Least least)
     {
-        double millimeters = value.Millimeters;
-        bool high = !(millimeters <= LongestMm);
-        bool low = !(millimeters > 0) && least == Least.AboveZero;
-        if (high || low)
+        bool inRange = least == Least.Zero || value.Millimeters > 0;
+        if (!inRange)
         {
-            findings.Problem(text.Span, high ? "this is longer than any car: 100 m are the most" : $"'{key}' must be above zero");
+            findings.Problem(text.Span, $"'{key}' must be above zero");
         }
 
-        return !high && !low;
+        return inRange;
     }
 
     private static Point? Point(MapReader map, (ScalarNode Key, Node Value) entry)
