@@ -69,13 +69,13 @@ internal sealed class LoadedFile
                 return map;
             }
 
-            bool written = entry.Value is ScalarNode { IsEmpty: false };
             if (entry.Value is RefusedNode)
             {
                 return null;
             }
 
-            findings.Only(written ? entry.Value.Span : entry.Key.Span, $"this is another version: {JobVersion.Wanted}");
+            bool nothing = entry.Value is ScalarNode { IsEmpty: true };
+            findings.Only(nothing ? entry.Key.Span : entry.Value.Span, $"this is another version: {JobVersion.Wanted}");
         }
         else if (whole)
         {

@@ -9,8 +9,8 @@ internal static class SyntaxFault
     /// <summary>A part of the parser's message, and what it means to who wrote the file; the first that fits counts.</summary>
     private static readonly (string Part, string Sentence)[] Sentences =
     [
-        (TabAs, TabIndents),
-        (TabCharacter, TabIndents),
+        ("tab as", TabIndents),
+        ("tab character", TabIndents),
         ("duplicate %TAG", NoTags),
         ("%TAG directive", NoTags),
         ("tag directive", NoTags),
@@ -47,8 +47,6 @@ internal static class SyntaxFault
         ("block scalar", "this cannot begin a block of text: put the value in quotes"),
     ];
 
-    private const string TabAs = "tab as";
-    private const string TabCharacter = "tab character";
     private const string TabIndents = "a tab cannot indent a line: use spaces";
     private const string NoTags = "tags are not read here: remove it";
     private const string OtherVersion = "this program reads YAML 1.2";
@@ -84,7 +82,12 @@ internal static class SyntaxFault
         {
             if (known.Message.Contains(part, StringComparison.Ordinal))
             {
-                return (part is TabAs or TabCharacter ? TabFrom(text, lastEnd) ?? span : span, sentence);
+                return sentence switch
+                {
+                    TabIndents => (TabFrom(text, lastEnd) ?? span, sentence),
+                    NotClosed => (new TextSpan(start, start + 1), sentence),
+                    _ => (span, sentence),
+                };
             }
         }
 

@@ -205,7 +205,10 @@ internal sealed class TreeBuilder
 
         if (key.Value.Length == 0)
         {
-            _findings.Problem(key.Span, "the key before the colon is missing");
+            // The parser gives an empty key no place of its own.
+            string text = _source.Text;
+            int at = text.Length - text.AsSpan(_lastEnd).TrimStart().Length;
+            _findings.Problem(new TextSpan(at, at + 1), "the key before the colon is missing");
             return null;
         }
 
