@@ -1,1 +1,4 @@
-return 0;
+using TieRodCalc.Cli;
+
+return Application.Run(
+    args, new Terminal(Console.OpenStandardInput(), Console.OpenStandardOutput(), Console.OpenStandardError()));

@@ -1,1 +1,4 @@
-return 0;
+using BenchmarkDotNet.Running;
+using TieRodCalc.Benchmarks;
+
+BenchmarkSwitcher.FromAssembly(typeof(PlanBenchmarks).Assembly).Run(args);

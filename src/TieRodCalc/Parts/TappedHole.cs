@@ -33,6 +33,8 @@ public sealed record TappedHole
     /// <summary>Inner edge of the clamp, or null where no clamp locks the thread.</summary>
     public Measured? Clamp { get; init; }
 
-    /// <summary>Half a pitch where nothing was said (common practice, no source).</summary>
+    /// <summary>Depth of the countersink: half a pitch where nothing was said (common practice, no source).</summary>
+    public UnitsNet.Length CountersinkDepth => UnitsNet.Length.FromMillimeters(CountersinkMm);
+
     internal double CountersinkMm => Countersink?.Mm ?? Thread.Size.PitchMm / 2;
 }

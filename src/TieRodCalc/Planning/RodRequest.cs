@@ -21,6 +21,9 @@ public sealed record RodRequest
     /// <summary>The steering that the rod works on, or null: then toe is not computed.</summary>
     public SteeringGeometry? Steering { get; init; }
 
+    /// <summary>True where one rod joins both wheels, so that toe is that of both together; false where each side has a rod.</summary>
+    public bool ToeOfBothWheels { get; init; }
+
     /// <summary>Width of the toe plates, or null: then toe at the plates is not computed.</summary>
     public Length? Plates { get; init; }
 }

@@ -24,4 +24,7 @@ public readonly record struct Parsed<T>
     /// <summary>The value.</summary>
     /// <exception cref="InvalidOperationException">The text could not be read.</exception>
     public T Value => Fault is null ? _value! : throw new InvalidOperationException(Fault.Message);
+
+    /// <summary>What the next step makes of the value, or the fault.</summary>
+    internal Parsed<TNext> Then<TNext>(Func<T, Parsed<TNext>> next) => Fault is null ? next(_value!) : new Parsed<TNext>(Fault);
 }

@@ -1,0 +1,78 @@
+using System.CommandLine;
+using TieRodCalc.Cli.Rendering;
+using TieRodCalc.Yaml;
+
+namespace TieRodCalc.Cli.Commands;
+
+/// <summary>What the commands that compute from a job share: the job, the choice of rods, the form of the answer.</summary>
+internal sealed class JobSource
+{
+    /// <summary>The name that stands for standard input.</summary>
+    public const string StandardInput = "-";
+
+    private readonly Argument<string> _job = new("JOB") { Description = "The job file; - reads it from standard input." };
+
+    private readonly Option<string[]> _rods = new("--rod")
+    {
+        Description = "Only the rod of this name; may be given more than once.",
+        HelpName = "NAME",
+        DefaultValueFactory = _ => [],
+    };
+
+    private readonly Option<bool> _json = new("--json") { Description = "Print the result as JSON." };
+
+    /// <summary>Adds argument and options to a command.</summary>
+    public Command AddTo(Command command)
+    {
+        command.Add(_job);
+        command.Add(_rods);
+        command.Add(_json);
+        return command;
+    }
+
+    /// <summary>Whether the result is wanted as JSON.</summary>
+    public bool WantsJson(ParseResult parsed) => parsed.GetValue(_json);
+
+    /// <summary>The job and the rods asked for, or null where something is wrong; that has been said then.</summary>
+    public (Reading<Job> Reading, IReadOnlyList<JobRod> Rods)? Read(ParseResult parsed, Terminal terminal)
+    {
+        string path = parsed.GetValue(_job)!;
+        Reading<Job> reading = path == StandardInput
+            ? JobReader.Read(terminal.Input, "(standard input)", Directory.GetCurrentDirectory())
+            : JobReader.Read(path);
+        if (reading.Value is not { } job)
+        {
+            terminal.Complain(ProblemText.Of(reading.Problems));
+            return null;
+        }
+
+        return Chosen(job, parsed.GetValue(_rods)!, path, terminal) is { } rods ? (reading, rods) : null;
+    }
+
+    private static List<JobRod>? Chosen(Job job, string[] names, string path, Terminal terminal)
+    {
+        if (job.Rods.Count == 0)
+        {
+            terminal.Complain($"tierodcalc: {path} has no rods; nothing was computed.\n");
+            return null;
+        }
+
+        string[] unknown = [.. names.Where(name => job.Rods.All(rod => rod.Name != name))];
+        if (unknown.Length > 0)
+        {
+            terminal.Complain(
+                $"tierodcalc: no rod is called {string.Join(", ", unknown)}; the job has {string.Join(", ", job.Rods.Select(rod => rod.Name))}.\n");
+            return null;
+        }
+
+        List<JobRod> chosen = [.. job.Rods.Where(rod => names.Length == 0 || names.Contains(rod.Name))];
+        Problem[] notPlanned = [.. chosen.Select(rod => rod.NotPlanned).OfType<Problem>()];
+        if (notPlanned.Length > 0)
+        {
+            terminal.Complain(ProblemText.Of(notPlanned));
+            return null;
+        }
+
+        return chosen;
+    }
+}

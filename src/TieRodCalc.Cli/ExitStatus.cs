@@ -1,0 +1,17 @@
+namespace TieRodCalc.Cli;
+
+/// <summary>The exit statuses of the command line.</summary>
+internal static class ExitStatus
+{
+    /// <summary>Everything asked for holds at nominal dimensions.</summary>
+    public const int Holds = 0;
+
+    /// <summary>Computed, but a rod is not buildable or not locked.</summary>
+    public const int DoesNotHold = 1;
+
+    /// <summary>Input or command line wrong, or a file that cannot be read.</summary>
+    public const int WrongInput = 2;
+
+    /// <summary>A fault of the program itself.</summary>
+    public const int Fault = 70;
+}

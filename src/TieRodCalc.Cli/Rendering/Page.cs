@@ -1,0 +1,51 @@
+using System.Text;
+
+namespace TieRodCalc.Cli.Rendering;
+
+/// <summary>Plain text laid out for a terminal of 80 columns: headings, wrapped sentences and rows of label and value.</summary>
+internal sealed class Page
+{
+    private const int Width = 79;
+    private const int LabelWidth = 26;
+    private const int Indent = 2;
+    private readonly StringBuilder _text = new();
+
+    public Page Heading(string text)
+    {
+        _text.Append('\n').Append(text).Append('\n');
+        return this;
+    }
+
+    /// <summary>A sentence, wrapped; its later lines stand <paramref name="hang"/> further in.</summary>
+    public Page Sentence(string text, int indent = Indent, int hang = 0) => Wrap(new string(' ', indent), text, indent + hang);
+
+    /// <summary>A point of a list, wrapped.</summary>
+    public Page Point(string text) => Wrap("  - ", text, Indent + 2);
+
+    /// <summary>A label with its value; the value is wrapped beside the label.</summary>
+    public Page Row(string label, string value) =>
+        Wrap((new string(' ', Indent) + label).PadRight(LabelWidth - 1) + " ", value, LabelWidth);
+
+    public override string ToString() => _text.ToString();
+
+    private Page Wrap(string start, string text, int hang)
+    {
+        StringBuilder line = new(start);
+        bool empty = true;
+        foreach (string word in text.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        {
+            if (!empty && line.Length + 1 + word.Length > Width)
+            {
+                _text.Append(line).Append('\n');
+                line.Clear().Append(' ', hang);
+                empty = true;
+            }
+
+            line.Append(empty ? string.Empty : " ").Append(word);
+            empty = false;
+        }
+
+        _text.Append(line.ToString().TrimEnd()).Append('\n');
+        return this;
+    }
+}

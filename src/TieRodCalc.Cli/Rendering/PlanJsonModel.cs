@@ -1,0 +1,74 @@
+using System.Text.Json.Serialization;
+
+namespace TieRodCalc.Cli.Rendering;
+
+// The shape of `plan --json`. Property names become snake case; the unit is part of the name.
+
+internal sealed record PlanDocument(
+    int Tierodcalc, string? Job, IReadOnlyList<RodJson> Rods, IReadOnlyList<NotUsedJson> NotUsed);
+
+internal sealed record NotUsedJson(string File, int Line, int Column, string Text);
+
+internal sealed record RodJson(
+    string Name,
+    string Verdict,
+    string? Locked,
+    LengthJson Length,
+    CutsJson? Cut,
+    JointsJson? Joints,
+    double? TipGapMm,
+    AdjustJson? Adjust,
+    string? Lengthens,
+    PerTurnJson? PerTurn,
+    PerTurnJson? PerHalfTurn,
+    PerTurnJson? PerFlat,
+    StartJson? Start,
+    LeastCutSettingJson? LeastCutSetting,
+    IReadOnlyList<BindingJson> Binding,
+    IReadOnlyList<RemedyJson> Remedies,
+    WorstCaseJson? WorstCase,
+    IReadOnlyList<WarningJson> Warnings);
+
+internal sealed record LengthJson(
+    double? TargetMm, double? AxialMm, double? ShortestMm, double? LongestMm, double? UncutShortestMm, double? UncutLongestMm);
+
+internal sealed record CutsJson(CutJson? Inner, CutJson? Outer);
+
+internal sealed record CutJson(double LeastMm, double MostMm, double RecommendedMm, double MarkFromCenterMm, double ThreadLeftMm);
+
+internal sealed record JointsJson(JointJson? Inner, JointJson? Outer);
+
+internal sealed record JointJson(
+    double InsertionMm,
+    double[] InsertionSpanMm,
+    double ShowingMm,
+    double EngagedMm,
+    double EngagedLeastMm,
+    double RequiredMm,
+    string GovernedBy,
+    double NutRoomMm,
+    double NutRoomLeastMm);
+
+internal sealed record AdjustJson(
+    double ShorterMm, double LongerMm, double ShorterTurns, double LongerTurns, EndsAtJson? ShorterEndsAt, EndsAtJson? LongerEndsAt);
+
+internal sealed record EndsAtJson(string Limit, string? End);
+
+internal sealed record PerTurnJson(double LengthMm, double? ToeDeg, double? ToeAtPlatesMm);
+
+internal sealed record StartJson(
+    string First, double AloneTurns, double ShowingBeforeSecondMm, double? ThenSleeveTurns, double? ThenEndTurns);
+
+internal sealed record LeastCutSettingJson(double InnerInsertionMm, double OuterInsertionMm);
+
+internal sealed record BindingJson(string Limit, string? End, string At, double MissedByMm);
+
+internal sealed record RemedyJson(string Id);
+
+internal sealed record WorstCaseJson(string Verdict);
+
+internal sealed record WarningJson(string Code, string? End, string Text);
+
+[JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.SnakeCaseLower, WriteIndented = true)]
+[JsonSerializable(typeof(PlanDocument))]
+internal sealed partial class JsonShapes : JsonSerializerContext;

@@ -1,0 +1,253 @@
+using System.Globalization;
+using TieRodCalc.Parts;
+using TieRodCalc.Planning;
+using TieRodCalc.Rods;
+using TieRodCalc.Text;
+using TieRodCalc.Threads;
+using TieRodCalc.Yaml;
+using UnitsNet;
+
+namespace TieRodCalc.Cli.Rendering;
+
+/// <summary>
+/// A plan as a person reads it: does it work; what to cut and where to scribe; how to set it; what limits it each way; what
+/// a turn does; cautions.
+/// </summary>
+internal sealed class PlanText
+{
+    private readonly Page _page = new();
+    private readonly LengthDisplay _unit;
+    private readonly PlanSentences _sentences;
+
+    private PlanText(LengthDisplay unit) => (_unit, _sentences) = (unit, new PlanSentences(unit));
+
+    /// <summary>The text of a job's plans.</summary>
+    public static string Of(Job job, IReadOnlyList<(JobRod Rod, RodPlan Plan)> plans, IReadOnlyList<Problem> notes)
+    {
+        PlanText text = new(job.Units == JobUnits.Inch ? LengthDisplay.Inch : LengthDisplay.Millimeter);
+        if (job.Name is { } name)
+        {
+            text._page.Sentence(name, indent: 0);
+        }
+
+        foreach ((JobRod rod, RodPlan plan) in plans)
+        {
+            text.AddRod(rod, plan);
+        }
+
+        text.AddCautions(notes);
+        return text._page.ToString();
+    }
+
+    private string Both(Length length) => LengthFormat.Both(length, _unit);
+
+    private string Short(Length length) => LengthFormat.Decimal(length, _unit);
+
+    private static string Number(double value, string format) => value.ToString(format, CultureInfo.InvariantCulture);
+
+    private void AddRod(JobRod jobRod, RodPlan plan)
+    {
+        RodParts parts = jobRod.Rod!.Parts;
+        _page.Heading($"ROD {jobRod.Name}: {Names.Of(plan.Verdict).ToUpperInvariant()}");
+        foreach (PlanWarning headline in plan.Warnings.Where(IsHeadline))
+        {
+            _page.Sentence(_sentences.Of(headline));
+        }
+
+        AddWish(jobRod, plan, parts);
+        if (plan.Solution is { } solution)
+        {
+            new CutText(_page, _unit).Add(parts, solution);
+            AddSetting(parts, plan, solution);
+            AddLimits(plan, solution);
+            AddTurns(jobRod, solution);
+        }
+        else
+        {
+            AddObstacles(plan);
+        }
+
+        AddWarnings(plan);
+    }
+
+    private void AddWish(JobRod jobRod, RodPlan plan, RodParts parts)
+    {
+        RodRequest request = jobRod.Request!;
+        _page
+            .Row("inner end", Described(parts.Inner.Info, parts.Inner.Thread))
+            .Row("sleeve", Described(parts.Sleeve.Info, null))
+            .Row("outer end", Described(parts.Outer.Info, parts.Outer.Thread))
+            .Row("wanted length", $"{Both(request.Target)} center to center")
+            .Row("wanted adjustment", $"{Short(request.Shorter)} shorter, {Short(request.Longer)} longer");
+        if (plan.UncutReach is { } reach)
+        {
+            _page.Row("reach of uncut parts", $"{Both(reach.Shortest)} to {Both(reach.Longest)}");
+        }
+
+        if (jobRod.Rod!.Offset > Length.Zero)
+        {
+            _page.Row("axial length", $"{Both(plan.Axial)}, along the thread axis");
+        }
+
+        if (plan.Locking == Locking.Both)
+        {
+            _page.Row("locked", "both joints");
+        }
+    }
+
+    private static string Described(PartInfo info, ThreadDesignation? thread) =>
+        string.Join("; ", new[] { info.Id, thread is null ? null : ThreadText.Format(thread), info.Name }.OfType<string>());
+
+    private void AddSetting(RodParts parts, RodPlan plan, RodSolution solution)
+    {
+        _page.Heading("How to set it");
+        StartProcedure start = solution.Start;
+        string first = Names.Of(start.First);
+        string second = start.First == RodSide.Inner ? "outer" : "inner";
+        if (start.SleeveTurns is { } sleeveTurns)
+        {
+            string inward = Names.Of(solution.Lengthens == TurnDirection.Clockwise ? TurnDirection.Counterclockwise : TurnDirection.Clockwise);
+            _page
+                .Point($"Run the {first} end in by itself: {Number(start.AloneTurns, "0.0")} turns from flush with the face, until {Both(start.ShowingBeforeSecond)} of its thread shows.")
+                .Point($"Start the {second} end.")
+                .Point($"Turn the sleeve {Number(sleeveTurns, "0.0")} turns {inward}, seen from the inner end outward; both ends run in.");
+        }
+        else
+        {
+            _page
+                .Point($"Turn the sleeve onto the {first} end: {Number(start.AloneTurns, "0.0")} turns from flush with the face, until {Both(start.ShowingBeforeSecond)} of its thread shows.")
+                .Point($"Turn the {second} end itself in: {Number(start.EndTurns!.Value, "0.0")} turns, before it is fitted.");
+        }
+
+        _page.Point(
+            "Counted turns are a guide, a turn more or less: nobody knows where a thread catches. The thread showing decides:");
+        AddJoint("inner", parts.Inner, parts.InnerNut, parts.Sleeve.Inner, solution.Inner);
+        AddJoint("outer", parts.Outer, parts.OuterNut, parts.Sleeve.Outer, solution.Outer);
+        _page.Row("between the tips", Both(solution.TipGap));
+        _page.Row("rod, ball to ball", $"{Both(plan.Target)}");
+    }
+
+    private void AddJoint(string name, ThreadedEnd end, JamNut? nut, TappedHole hole, JointPlan joint)
+    {
+        _page
+            .Sentence($"{name} joint, {ThreadText.Format(end.Thread)}")
+            .Row("  thread showing", Both(joint.Showing))
+            .Row("  inserted", $"{Both(joint.Insertion)}; may be {Short(joint.InsertionSpan.Shortest)} to {Short(joint.InsertionSpan.Longest)}")
+            .Row("  engaged", Both(joint.Engaged))
+            .Row("    least, adjusted", $"{Both(joint.EngagedLeast)}; required {Short(joint.Required.Required)} ({Rule(joint.Required)})")
+            .Row(nut is null ? "  thread left outside" : "  left outside the nut", $"{Both(joint.NutRoom)}; least {Short(joint.NutRoomLeast)}");
+        if (nut is not null)
+        {
+            bool left = end.Thread.Hand == Hand.Left;
+            _page.Row("  nut loosens", $"{(left ? "clockwise" : "counterclockwise")}, seen from the {name} ball toward the sleeve ({Names.Of(end.Thread.Hand)})");
+        }
+
+        if (hole.Witness is { } witness)
+        {
+            Length proven = Length.FromMillimeters(witness.Nominal.Millimeters - hole.CountersinkDepth.Millimeters);
+            _page.Row("  witness hole", $"covered by full thread, it proves {Both(proven)} engaged");
+        }
+    }
+
+    private static string Rule(RequiredEngagement required) => required.GovernedBy == EngagementSource.Job
+        ? "set by the job"
+        : $"{Number(required.RuleDiameters, "0.##")} diameters";
+
+    private void AddLimits(RodPlan plan, RodSolution solution)
+    {
+        _page.Heading("How far it adjusts from there, by the sleeve alone");
+        foreach ((string way, Travel travel) in new[] { ("shorter", solution.Shorter), ("longer", solution.Longer) })
+        {
+            _page.Row(way, $"{Both(travel.Length)}, {Number(travel.Turns, "0.00")} turns; {PlanSentences.Of(travel)}");
+        }
+
+        _page.Row("reach as made", $"{Both(solution.Reach.Shortest)} to {Both(solution.Reach.Longest)}, started afresh");
+        if (solution.StartStep is { } step)
+        {
+            Length free = solution.Inner.InsertionSpan.Longest - solution.Inner.InsertionSpan.Shortest;
+            _page.Row("other starts", $"one thread later moves the inner end {Short(step)}; {Short(free)} is free");
+        }
+    }
+
+    private void AddTurns(JobRod jobRod, RodSolution solution)
+    {
+        _page.Heading("What a turn of the sleeve does");
+        if (solution is not { PerTurn: { } turn, PerHalfTurn: { } half, Lengthens: { } lengthens })
+        {
+            _page.Sentence("It does not change the length: same hand and same pitch at both ends.");
+            return;
+        }
+
+        _page.Sentence($"Turned {Names.Of(lengthens)}, seen from the inner end outward, the sleeve lengthens the rod; the other way shortens it as much.");
+        AddTurn("one turn", turn);
+        AddTurn("half a turn", half);
+        if (solution.PerFlat is { } flat)
+        {
+            AddTurn("one flat of the hexagon", flat);
+        }
+
+        if (turn.Toe is not null)
+        {
+            string whose = jobRod.Request!.ToeOfBothWheels ? "both wheels together" : "this wheel alone";
+            _page.Sentence($"Toe is of {whose}, counted with nothing else moved.");
+        }
+    }
+
+    private void AddTurn(string label, TurnEffect effect)
+    {
+        string toe = effect.Toe is { } angle
+            ? $"; toe {Number(Math.Abs(angle.Degrees), "0.000")} deg {(angle.Degrees >= 0 ? "in" : "out")}"
+            : string.Empty;
+        string plates = effect.ToeAtPlates is { } width ? $", {Both(width.Abs())} at the plates" : string.Empty;
+        _page.Row(label, $"{Both(effect.Length)}{toe}{plates}");
+    }
+
+    private void AddObstacles(RodPlan plan)
+    {
+        _page.Heading("What is in the way");
+        foreach (BindingLimit binding in plan.Binding)
+        {
+            _page.Point(_sentences.Of(binding));
+        }
+
+        foreach (PlanWarning warning in plan.Warnings.Where(warning => warning.Code == WarningCode.SleeveCannotAdjust))
+        {
+            _page.Point(_sentences.Of(warning));
+        }
+    }
+
+    private void AddWarnings(RodPlan plan)
+    {
+        PlanWarning[] warnings =
+        [
+            .. plan.Warnings.Where(warning =>
+                !IsHeadline(warning)
+                && !(warning.Code == WarningCode.SleeveCannotAdjust && plan.Verdict == Verdict.NotBuildable)),
+        ];
+        _page.Heading("Mind, and what was assumed or not checked");
+        foreach (PlanWarning warning in warnings)
+        {
+            _page.Point(_sentences.Of(warning));
+        }
+    }
+
+    private static bool IsHeadline(PlanWarning warning) => warning.Code is WarningCode.NotLocked or WarningCode.OneJointLocked;
+
+    private void AddCautions(IReadOnlyList<Problem> notes)
+    {
+        if (notes.Count > 0)
+        {
+            _page.Heading("Read, but not used");
+            foreach (Problem note in notes)
+            {
+                _page.Point($"{ProblemText.Place(note)}: {note.Message}");
+            }
+        }
+
+        _page.Heading("Cautions");
+        foreach (string caution in Cautions.All.Append(Cautions.NotChecked))
+        {
+            _page.Point(caution);
+        }
+    }
+}

@@ -1,0 +1,109 @@
+using TieRodCalc.Planning;
+using TieRodCalc.Rods;
+using TieRodCalc.Threads;
+
+namespace TieRodCalc.Text;
+
+/// <summary>The one name that each limit, verdict, end and direction has, in the output and in the files.</summary>
+public static class Names
+{
+    /// <summary>Name of a limit.</summary>
+    public static string Of(Limit limit) => limit switch
+    {
+        Limit.Engagement => "engagement",
+        Limit.NutRoom => "nut room",
+        Limit.ClosedBore => "closed bore",
+        Limit.FarThread => "far thread",
+        Limit.Tips => "tips",
+        Limit.Witness => "witness",
+        Limit.Clamp => "clamp",
+        Limit.Cut => "cut",
+        _ => throw new ArgumentOutOfRangeException(nameof(limit)),
+    };
+
+    /// <summary>Name of a side of a rod.</summary>
+    public static string Of(RodSide side) => side == RodSide.Inner ? "inner" : "outer";
+
+    /// <summary>Name of a verdict.</summary>
+    public static string Of(Verdict verdict) => verdict switch
+    {
+        Verdict.Buildable => "buildable",
+        Verdict.BuildableAfterCutting => "buildable after cutting",
+        Verdict.NotBuildable => "not buildable",
+        _ => throw new ArgumentOutOfRangeException(nameof(verdict)),
+    };
+
+    /// <summary>Name of what is locked.</summary>
+    public static string Of(Locking locking) => locking switch
+    {
+        Locking.None => "none",
+        Locking.Inner => "inner",
+        Locking.Outer => "outer",
+        Locking.Both => "both",
+        _ => throw new ArgumentOutOfRangeException(nameof(locking)),
+    };
+
+    /// <summary>Name of a direction of turning.</summary>
+    public static string Of(TurnDirection direction) =>
+        direction == TurnDirection.Clockwise ? "clockwise" : "counterclockwise";
+
+    /// <summary>Name of a point of the wanted adjustment.</summary>
+    public static string Of(AdjustmentPoint point) => point switch
+    {
+        AdjustmentPoint.Shortest => "shortest",
+        AdjustmentPoint.Longest => "longest",
+        AdjustmentPoint.Any => "any",
+        _ => throw new ArgumentOutOfRangeException(nameof(point)),
+    };
+
+    /// <summary>Name of what decides the required engagement.</summary>
+    public static string Of(EngagementSource source) => source == EngagementSource.Rule ? "rule" : "job";
+
+    /// <summary>Name of a hand.</summary>
+    public static string Of(Hand hand) => hand == Hand.Left ? "left-hand" : "right-hand";
+
+    /// <summary>What differs between two threads, as a list in words.</summary>
+    public static string Of(ThreadDifference difference)
+    {
+        List<string> words = [];
+        void Add(ThreadDifference flag, string word)
+        {
+            if (difference.HasFlag(flag))
+            {
+                words.Add(word);
+            }
+        }
+
+        Add(ThreadDifference.Hand, "hand");
+        Add(ThreadDifference.Form, "form");
+        Add(ThreadDifference.Diameter, "diameter");
+        Add(ThreadDifference.Pitch, "pitch");
+        return words.Count <= 1 ? string.Concat(words) : $"{string.Join(", ", words[..^1])} and {words[^1]}";
+    }
+
+    /// <summary>The code of a warning: lower-case words joined by hyphens.</summary>
+    public static string Of(WarningCode code) => code switch
+    {
+        WarningCode.NotLocked => "not-locked",
+        WarningCode.OneJointLocked => "one-joint-locked",
+        WarningCode.SleeveCannotAdjust => "sleeve-cannot-adjust",
+        WarningCode.StartMayNotMatch => "start-may-not-match",
+        WarningCode.LittleCutToSpare => "little-cut-to-spare",
+        WarningCode.CutOffTheMarks => "cut-off-the-marks",
+        WarningCode.LittleRoomForTheNut => "little-room-for-the-nut",
+        WarningCode.EngagementBelowRule => "engagement-below-rule",
+        WarningCode.SteelAssumed => "steel-assumed",
+        WarningCode.StrengthNotChecked => "strength-not-checked",
+        WarningCode.WorstCaseNotChecked => "worst-case-not-checked",
+        WarningCode.RemediesNotSought => "remedies-not-sought",
+        WarningCode.NoUncutReach => "no-uncut-reach",
+        WarningCode.ClassAssumed => "class-assumed",
+        WarningCode.CoarsePitchAssumed => "coarse-pitch-assumed",
+        WarningCode.LeadAssumed => "lead-assumed",
+        WarningCode.CountersinkAssumed => "countersink-assumed",
+        WarningCode.ToeNotComputed => "toe-not-computed",
+        WarningCode.ToeOutOfReach => "toe-out-of-reach",
+        WarningCode.PlatesNotGiven => "plates-not-given",
+        _ => throw new ArgumentOutOfRangeException(nameof(code)),
+    };
+}

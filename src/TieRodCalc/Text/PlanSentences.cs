@@ -1,0 +1,104 @@
+using TieRodCalc.Planning;
+using TieRodCalc.Rods;
+using UnitsNet;
+
+namespace TieRodCalc.Text;
+
+/// <summary>The sentences that a plan is told in.</summary>
+/// <param name="unit">The unit that lengths are told in first.</param>
+public sealed class PlanSentences(LengthDisplay unit)
+{
+    /// <summary>A warning in words.</summary>
+    public string Of(PlanWarning warning)
+    {
+        ArgumentNullException.ThrowIfNull(warning);
+        string end = warning.End is { } side ? $"{Names.Of(side)} end" : "rod";
+        string value = Length(warning.Value);
+        string other = Length(warning.Other);
+        return warning.Code switch
+        {
+            WarningCode.NotLocked =>
+                "NOTHING LOCKS THIS ROD: no joint has a jam nut or a clamp. It will turn itself out of adjustment and apart. Do not drive it.",
+            WarningCode.OneJointLocked =>
+                $"Only one joint is locked. The {end} has no nut and no clamp: its thread stays free to work, and the sleeve is held by the other end alone.",
+            WarningCode.SleeveCannotAdjust =>
+                $"Both threads have the same hand and the same pitch: turning the sleeve does not change the length at all. The length is set by turning an end before it is fitted, so only lengths {value} apart exist; the nearest may be half of that off the target.",
+            WarningCode.StartMayNotMatch =>
+                $"The setting is free over {value} only, and starting a thread one turn later moves it by {other}: a start that fits may not exist with both ends' positions fixed. More cut or less adjustment gives more freedom.",
+            WarningCode.LittleCutToSpare =>
+                $"Only {value} may be taken off the {end} by mistake before the rod no longer works. Cut exactly, or cut less and try.",
+            WarningCode.CutOffTheMarks =>
+                $"No mark of the grid lies between the least and the most cut of the {end}: the middle, {value}, is given in decimals.",
+            WarningCode.LittleRoomForTheNut =>
+                $"The {end}'s nut keeps only {value} of thread to be backed off by within the wanted adjustment, less than one pitch.",
+            WarningCode.EngagementBelowRule =>
+                $"The job asks for {value} of engagement at the {end}, less than 1.5 diameters ({other}).",
+            WarningCode.SteelAssumed =>
+                "The kind of the sleeve's material is not known: 1.5 diameters of engagement, the rule for steel, was taken. Aluminum needs more.",
+            WarningCode.StrengthNotChecked =>
+                $"Whether the {end}'s threads strip was not checked: this version does not compute strength.",
+            WarningCode.WorstCaseNotChecked =>
+                "Nominal dimensions were trusted: tolerances are read, but this version does not carry them through.",
+            WarningCode.RemediesNotSought =>
+                "Other ways to make this rod work were not looked for: this version does not do that.",
+            WarningCode.NoUncutReach =>
+                "The parts as they are keep all limits at no setting at all: there is no uncut reach to give.",
+            WarningCode.ClassAssumed =>
+                $"A tolerance class is not said at the {end}: 2A/2B or 6g/6H is assumed.",
+            WarningCode.CoarsePitchAssumed =>
+                $"Only the diameter is said at the {end}: the coarse pitch, {value}, is assumed.",
+            WarningCode.LeadAssumed =>
+                $"The lead of the {end} is not said: one pitch, {value}, is taken.",
+            WarningCode.CountersinkAssumed =>
+                $"The countersink at the {end} is not said: half a pitch, {value}, is taken.",
+            WarningCode.ToeNotComputed =>
+                "Toe is not computed: the job gives no steering arm for this rod.",
+            WarningCode.ToeOutOfReach =>
+                "Toe is not computed: the rod stands in line with the steer axis, or its length is out of the joint's reach.",
+            WarningCode.PlatesNotGiven =>
+                "Toe at the plates is not computed: the job gives no width of the plates.",
+            _ => throw new ArgumentOutOfRangeException(nameof(warning)),
+        };
+    }
+
+    /// <summary>A limit in the way: which, where, by how much, and whether cutting would change it.</summary>
+    public string Of(BindingLimit binding)
+    {
+        ArgumentNullException.ThrowIfNull(binding);
+        string end = binding.End is { } side ? $", {Names.Of(side)} end" : string.Empty;
+        string at = binding.At switch
+        {
+            AdjustmentPoint.Shortest => ", at the shortest wanted length",
+            AdjustmentPoint.Longest => ", at the longest wanted length",
+            _ => string.Empty,
+        };
+        return $"{Capital(Names.Of(binding.Limit))}{end}{at}: misses by {Length(binding.MissedBy)}. {Meaning(binding.Limit)}";
+    }
+
+    /// <summary>The limit that ends an adjustment, in words.</summary>
+    public static string Of(Travel travel)
+    {
+        ArgumentNullException.ThrowIfNull(travel);
+        return travel.EndsAt is not { } limit
+            ? "turning the sleeve does not change the length"
+            : $"then {Names.Of(limit)}{(travel.End is { } side ? $" of the {Names.Of(side)} end" : string.Empty)}";
+    }
+
+    private static string Meaning(Limit limit) => limit switch
+    {
+        Limit.Engagement => "Less thread would hold than is required; cutting the end leaves less, not more.",
+        Limit.NutRoom =>
+            "The nut, or the end of the thread, meets the sleeve; cutting the end does not change that: the distance from ball to nut is fixed by the part.",
+        Limit.ClosedBore => "The tip meets the end of the sleeve's thread; only a cut helps here.",
+        Limit.FarThread => "The tip meets the thread of the other end; only a cut helps here.",
+        Limit.Tips => "The two tips meet inside the sleeve; only a cut helps here.",
+        Limit.Witness => "Full thread does not cover the witness hole.",
+        Limit.Clamp => "Full thread does not reach under the clamp.",
+        Limit.Cut => "More would have to be cut than the part allows.",
+        _ => throw new ArgumentOutOfRangeException(nameof(limit)),
+    };
+
+    private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
+
+    private string Length(Length? length) => length is { } value ? LengthFormat.Both(value, unit) : string.Empty;
+}

@@ -1,0 +1,80 @@
+using System.Text;
+using TieRodCalc.Text;
+
+namespace TieRodCalc.Cli.Tests;
+
+/// <summary>
+/// Output shown in README and docs is what the program prints. Set the environment variable TIERODCALC_UPDATE_DOCS to write
+/// it anew.
+/// </summary>
+public sealed class DocumentTests
+{
+    private const string End = "<!-- end -->";
+
+    [Theory]
+    [InlineData("README.md")]
+    public void Shown_output_is_real(string document)
+    {
+        string path = Path.Combine(Repository.Root, document);
+        string before = File.ReadAllText(path);
+        string after = Regenerated(before);
+        if (Environment.GetEnvironmentVariable("TIERODCALC_UPDATE_DOCS") is { Length: > 0 })
+        {
+            File.WriteAllText(path, after);
+        }
+
+        Assert.Equal(after, before);
+    }
+
+    [Fact]
+    public void The_readme_states_the_job_first_and_its_two_commands_early()
+    {
+        string[] lines = File.ReadAllLines(Path.Combine(Repository.Root, "README.md"));
+        Assert.StartsWith("TieRodCalc tells a fabricator how to make up a steering tie rod", lines[2], StringComparison.Ordinal);
+        int demo = Array.IndexOf(lines, "dotnet run --project src/TieRodCalc.Cli -- plan catalog-samples/jobs/car-27.yaml");
+        Assert.InRange(demo, 0, 20);
+        Assert.Equal("dotnet test", lines[demo + 1]);
+    }
+
+    private static string Regenerated(string document)
+    {
+        StringBuilder text = new();
+        string? replaced = null;
+        foreach (string line in document.Split('\n'))
+        {
+            if (replaced is null)
+            {
+                text.Append(line).Append('\n');
+                replaced = Block(line);
+                text.Append(replaced);
+            }
+            else if (line == End)
+            {
+                text.Append(line).Append('\n');
+                replaced = null;
+            }
+        }
+
+        Assert.True(replaced is null, "a block of shown output has no end");
+        return text.ToString()[..^1];
+    }
+
+    private static string? Block(string line)
+    {
+        const string Output = "<!-- output: ";
+        if (line == "<!-- cautions -->")
+        {
+            return string.Concat(Cautions.All.Append(Cautions.NotChecked).Select(caution => $"- {caution}\n"));
+        }
+
+        if (!line.StartsWith(Output, StringComparison.Ordinal))
+        {
+            return null;
+        }
+
+        string command = line[Output.Length..line.IndexOf(" -->", StringComparison.Ordinal)];
+        string[] args = [.. command.Split(' ').Select(word => word.EndsWith(".yaml", StringComparison.Ordinal) ? Path.Combine(Repository.Root, word) : word)];
+        CommandLine run = CommandLine.Run(args);
+        return $"```\n$ tierodcalc {command}\n{run.Output.Replace(Repository.Root + Path.DirectorySeparatorChar, string.Empty, StringComparison.Ordinal)}{run.Error}```\n";
+    }
+}
