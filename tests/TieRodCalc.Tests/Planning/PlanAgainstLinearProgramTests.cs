@@ -51,7 +51,9 @@ public class PlanAgainstLinearProgramTests(PlannedRods rods, ITestOutputHelper o
     [Fact]
     public void Verdicts_and_limits_are_all_represented()
     {
-        Dictionary<Verdict, int> verdicts = rods.All.GroupBy(planned => planned.Plan.Verdict).ToDictionary(group => group.Key, group => group.Count());
+        Dictionary<Verdict, int> verdicts = rods.All
+            .GroupBy(planned => planned.Plan.Verdict)
+            .ToDictionary(group => group.Key, group => group.Count());
         Dictionary<Limit, int> limits = rods.All
             .SelectMany(planned => planned.Plan.Verdict switch
             {
@@ -136,7 +138,8 @@ public class PlanAgainstLinearProgramTests(PlannedRods rods, ITestOutputHelper o
             (UnitsNet.Length inner, UnitsNet.Length outer) = planned.Plan.Solution!.LeastCutSetting;
             findings.Near(planned.Rod, "inner insertion", allowed.Middle, inner, Tolerance);
             Setting withInner = new(allowed.Middle, 0);
-            double rest = LimitTable.Axial(planned.Rod, planned.Reference.LeastCut!.Value, withInner) - planned.Rod.AxialOf(planned.Rod.Target.Mm);
+            double axial = planned.Rod.AxialOf(planned.Rod.Target.Mm);
+            double rest = LimitTable.Axial(planned.Rod, planned.Reference.LeastCut!.Value, withInner) - axial;
             findings.Near(planned.Rod, "outer insertion", rest, outer, Tolerance);
         }
 

@@ -89,10 +89,10 @@ public class PlanPropertyTests(PlannedRods rods) : IClassFixture<PlannedRods>
         {
             RodPlan swapped = planned.Rod.Swapped().Plan();
             findings.That(planned.Rod, $"verdict {swapped.Verdict}", swapped.Verdict == planned.Plan.Verdict);
-            findings.Near(
-                planned.Rod, "uncut shortest", planned.Plan.UncutReach?.Shortest.Millimeters ?? 0, swapped.UncutReach?.Shortest ?? default, Tolerance);
-            findings.Near(
-                planned.Rod, "uncut longest", planned.Plan.UncutReach?.Longest.Millimeters ?? 0, swapped.UncutReach?.Longest ?? default, Tolerance);
+            LengthSpan reach = planned.Plan.UncutReach ?? new(default, default);
+            LengthSpan swappedReach = swapped.UncutReach ?? new(default, default);
+            findings.Near(planned.Rod, "uncut shortest", reach.Shortest.Millimeters, swappedReach.Shortest, Tolerance);
+            findings.Near(planned.Rod, "uncut longest", reach.Longest.Millimeters, swappedReach.Longest, Tolerance);
             findings.Near(planned.Rod, "least total cut", LeastTotal(planned.Plan), LeastTotal(swapped), Tolerance);
         }
 
@@ -153,8 +153,9 @@ public class PlanPropertyTests(PlannedRods rods) : IClassFixture<PlannedRods>
             findings.That(planned.Rod, $"verdict {cut.Verdict}", cut.Verdict == Verdict.Buildable);
             if (cut.Solution is { } solution)
             {
-                findings.Near(planned.Rod, "shortest", planned.Plan.Solution!.Reach.Shortest.Millimeters, solution.Reach.Shortest, Tolerance);
-                findings.Near(planned.Rod, "longest", planned.Plan.Solution.Reach.Longest.Millimeters, solution.Reach.Longest, Tolerance);
+                LengthSpan reach = planned.Plan.Solution!.Reach;
+                findings.Near(planned.Rod, "shortest", reach.Shortest.Millimeters, solution.Reach.Shortest, Tolerance);
+                findings.Near(planned.Rod, "longest", reach.Longest.Millimeters, solution.Reach.Longest, Tolerance);
                 findings.Near(planned.Rod, "inner insertion", planned.Setting.Inner, solution.Inner.Insertion, Tolerance);
                 findings.Near(planned.Rod, "outer insertion", planned.Setting.Outer, solution.Outer.Insertion, Tolerance);
                 findings.Near(planned.Rod, "shorter", planned.Plan.Solution.Shorter.Length.Millimeters, solution.Shorter.Length, Tolerance);
@@ -228,7 +229,8 @@ public class PlanPropertyTests(PlannedRods rods) : IClassFixture<PlannedRods>
         foreach (double wish in (double[])[rod.Target.Mm - rod.Shorter.Mm, rod.Target.Mm + rod.Longer.Mm])
         {
             double turns = LimitTable.TurnsTo(rod, wish);
-            IEnumerable<Slack> At(double inner) => LimitTable.Slacks(rod, cut, LimitTable.Turned(rod, new Setting(inner, sum - inner), turns));
+            IEnumerable<Slack> At(double inner) =>
+                LimitTable.Slacks(rod, cut, LimitTable.Turned(rod, new Setting(inner, sum - inner), turns));
             foreach ((Slack atZero, Slack atOne) in At(0).Zip(At(1)))
             {
                 double slope = Math.Round(atOne.Left - atZero.Left);

@@ -41,7 +41,8 @@ public class TurningTests(PlannedRods rods) : IClassFixture<PlannedRods>
                 double length = planned.Rod.LengthOf(LimitTable.Axial(planned.Rod, planned.Recommended, there));
                 findings.Near(planned.Rod, "there", planned.Rod.Target.Mm + sign * travel.Length.Millimeters, length, Tolerance);
 
-                RodCase moved = planned.Rod.Cut(planned.Recommended) with { Target = Dim.OfMm(length), Shorter = default, Longer = default };
+                RodCase cut = planned.Rod.Cut(planned.Recommended);
+                RodCase moved = cut with { Target = Dim.OfMm(length), Shorter = default, Longer = default };
                 RodPlan plan = moved.Plan();
                 findings.That(planned.Rod, $"there it is {plan.Verdict}", plan.Verdict == Verdict.Buildable);
                 if (plan.Solution is { } at)
@@ -76,7 +77,7 @@ public class TurningTests(PlannedRods rods) : IClassFixture<PlannedRods>
             bool narrow = planned.InsertionsRecommended!.Value.Width < step - Tolerance;
             bool wide = planned.InsertionsRecommended.Value.Width > step + Tolerance;
             bool warned = planned.Plan.Warnings.Any(warning => warning.Code == WarningCode.StartMayNotMatch);
-            findings.That(planned.Rod, "warns of a start that may not match", (narrow && warned) || (wide && !warned) || (!narrow && !wide));
+            findings.That(planned.Rod, "warns of a start that may not match", warned ? !wide : !narrow);
         }
 
         findings.AssertNone();
@@ -112,7 +113,8 @@ public class TurningTests(PlannedRods rods) : IClassFixture<PlannedRods>
         foreach (PlannedRod planned in rods.Solved.Where(planned => planned.Rod.Inner.Thread.Hand == planned.Rod.Outer.Thread.Hand))
         {
             StartProcedure start = planned.Plan.Solution!.Start;
-            findings.That(planned.Rod, "inner first, no turns of the sleeve with both ends in", start is { First: RodSide.Inner, SleeveTurns: null });
+            findings.That(planned.Rod, "inner first", start.First == RodSide.Inner);
+            findings.That(planned.Rod, "no turns of the sleeve with both ends in", start.SleeveTurns is null);
             findings.Near(planned.Rod, "inner", planned.Setting.Inner, start.AloneTurns * planned.Rod.Inner.Thread.PitchMm, Tolerance);
             findings.Near(
                 planned.Rod, "outer", planned.Setting.Outer, (start.EndTurns ?? double.NaN) * planned.Rod.Outer.Thread.PitchMm, Tolerance);

@@ -40,8 +40,10 @@ public class ToeCaseTests
     public void Toe_at_the_plates_is_the_width_times_the_sine()
     {
         // 1.09452 degrees at 610 mm.
-        Assert.Equal(11.652, Toe.AtPlates(ToeOf(Arm(CarSide.Left, JointPlace.BehindAxle, 0), 402.911111), Length.FromMillimeters(610)).Millimeters, Mm);
-        Assert.Equal(0, Toe.AtPlates(Angle.Zero, Length.FromMillimeters(610)).Millimeters, 0.0);
+        Length plates = Length.FromMillimeters(610);
+        Angle toe = ToeOf(Arm(CarSide.Left, JointPlace.BehindAxle, 0), 402.911111);
+        Assert.Equal(11.652, Toe.AtPlates(toe, plates).Millimeters, Mm);
+        Assert.Equal(0, Toe.AtPlates(Angle.Zero, plates).Millimeters, 0.0);
     }
 
     [Fact]

@@ -26,7 +26,7 @@ internal readonly record struct Triple(double X, double Y, double Z)
 /// </summary>
 internal sealed record WheelCase(CarSide Side, Triple Lower, Triple Upper, Triple Outer, Triple Inner)
 {
-    /// <summary>How far the wheel is turned each way; the drawn rods stay on one side of dead center within it, see <see cref="Draw"/>.</summary>
+    /// <summary>How far the wheel is turned each way; the drawn rods stay on one side of dead center within it.</summary>
     public const double MostTurn = 0.3;
 
     /// <summary>How fine the root finder looks, in radians.</summary>
@@ -65,9 +65,10 @@ internal sealed record WheelCase(CarSide Side, Triple Lower, Triple Upper, Tripl
             WheelCase wheel = new(CarSide.Left, lower, upper, outer, inner);
 
             // A rod that is well clear of dead center changes its length the same way over the whole turn.
+            const double Ahead = MostTurn / 10;
             bool clear = Enumerable.Range(-Steps / 2, Steps)
-                .Select(step => wheel.RodLengthAt(2 * MostTurn * step / Steps + 0.1 * MostTurn) - wheel.RodLengthAt(2 * MostTurn * step / Steps))
-                .Select(Math.Sign)
+                .Select(step => 2 * MostTurn * step / Steps)
+                .Select(turn => Math.Sign(wheel.RodLengthAt(turn + Ahead) - wheel.RodLengthAt(turn - Ahead)))
                 .Distinct()
                 .Count() == 1;
             if (clear)
