@@ -1,0 +1,78 @@
+using TieRodCalc.Threads;
+using TieRodCalc.Yaml.Sources;
+using TieRodCalc.Yaml.Tree;
+
+namespace TieRodCalc.Yaml.Binding;
+
+/// <summary>What a rod says of one of its parts.</summary>
+/// <param name="Part">The part that it names; null where it names none or one that has problems.</param>
+/// <param name="IsOpen">True where it leaves the part to be chosen.</param>
+/// <param name="IsNone">True where it says that there is none.</param>
+/// <param name="Span">The place.</param>
+internal readonly record struct ChosenPart<T>(T? Part, bool IsOpen, bool IsNone, TextSpan Span)
+    where T : class;
+
+/// <summary>Reads the parts of a rod: an id, <c>any</c>, a list of ids, or a filter.</summary>
+internal sealed class PartChooser(PartTables tables)
+{
+    /// <summary>Reads a part; null where the key is not there or its value cannot be read.</summary>
+    /// <param name="map">The rod, or its nuts.</param>
+    /// <param name="key">The key.</param>
+    /// <param name="table">The parts to choose from.</param>
+    /// <param name="filter">The keys that a filter may have, each with a thread.</param>
+    /// <param name="gender">Gender of these threads.</param>
+    /// <param name="needed">Whether the key must be there.</param>
+    /// <param name="none">Whether <c>none</c> is an answer.</param>
+    public ChosenPart<T>? Read<T>(
+        MapReader map, string key, PartTable<T> table, string[] filter, ThreadGender gender, bool needed, bool none = false)
+        where T : class
+    {
+        switch ((needed ? map.Need(key) : map.Find(key))?.Value)
+        {
+            case null:
+                return null;
+            case ListNode list:
+                ReadList(map, key, list, table);
+                return new ChosenPart<T>(null, true, false, list.Span);
+            case MapNode node:
+                MapReader wanted = MapReader.Open(node, key, filter, map.File, map);
+                foreach (string thread in filter)
+                {
+                    wanted.Thread(thread, gender);
+                }
+
+                return new ChosenPart<T>(null, true, false, node.Span);
+            default:
+                return map.Text(key) is { } name ? Named(map, name, table, none) : null;
+        }
+    }
+
+    private ChosenPart<T>? Named<T>(MapReader map, ScalarNode name, PartTable<T> table, bool none)
+        where T : class => name.Value switch
+        {
+            Ids.Any => new ChosenPart<T>(null, true, false, name.Span),
+            Ids.None when none => new ChosenPart<T>(null, false, true, name.Span),
+            _ => tables.Resolve(table, name, map.File) is { } found ? new ChosenPart<T>(found.Part, false, false, name.Span) : null,
+        };
+
+    private void ReadList<T>(MapReader map, string key, ListNode list, PartTable<T> table)
+        where T : class
+    {
+        if (list.Items.Count == 0 && list.Whole)
+        {
+            map.Findings.Problem(list.Span, $"the list of '{key}' is empty");
+        }
+
+        foreach (Node item in list.Items)
+        {
+            if (item is ScalarNode { IsEmpty: false } name)
+            {
+                tables.Resolve(table, name, map.File);
+            }
+            else if (item is not RefusedNode)
+            {
+                map.Findings.Problem(item.Span, $"an item of the list '{key}' must be an id");
+            }
+        }
+    }
+}

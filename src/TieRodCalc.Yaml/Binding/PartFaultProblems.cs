@@ -1,0 +1,100 @@
+using TieRodCalc.Parts;
+using TieRodCalc.Yaml.Tree;
+using UnitsNet;
+
+namespace TieRodCalc.Yaml.Binding;
+
+/// <summary>Reports dimensions of one part that contradict each other, at the key that is most likely wrong.</summary>
+internal static class PartFaultProblems
+{
+    /// <summary>Reports the faults of an end.</summary>
+    public static void Report(MapReader map, ThreadedEnd end)
+    {
+        foreach (PartFault fault in PartFaults.Of(end))
+        {
+            (string key, string message) = fault switch
+            {
+                PartFault.ThreadLongerThanEnd =>
+                    ("thread_length", $"the thread of {Written(map, "thread_length")} is longer than the {Written(map, "center_to_tip")} from ball center to tip"),
+                PartFault.RethreadLongerThanEnd =>
+                    ("rethread", $"the thread of {Written(map, "thread_length")} and {Written(map, "rethread")} more are longer than the {Written(map, "center_to_tip")} from ball center to tip"),
+                PartFault.LeadNotShorterThanThread =>
+                    (map.Has("lead") ? "lead" : "thread_length", $"the lead of {Lead(map, end)} is not shorter than the thread of {Written(map, "thread_length")}"),
+                PartFault.CutLongerThanEnd =>
+                    ("max_cut", $"a cut of {Written(map, "max_cut")} leaves nothing of the {Written(map, "center_to_tip")} from ball center to tip"),
+                _ => throw Unexpected(fault),
+            };
+            map.Findings.Problem(map.SpanOf(key), message);
+        }
+    }
+
+    /// <summary>Reports the faults of a threaded hole by itself.</summary>
+    public static void Report(MapReader map, TappedHole hole)
+    {
+        foreach (PartFault fault in PartFaults.Of(hole))
+        {
+            (string key, string message) = fault switch
+            {
+                PartFault.CountersinkNotShallowerThanThread => (
+                    map.Has("countersink") ? "countersink" : "depth",
+                    $"the countersink of {Countersink(map, hole)} is not shallower than the thread of {Written(map, "depth")}"),
+                _ => throw Unexpected(fault),
+            };
+            map.Findings.Problem(map.SpanOf(key), message);
+        }
+    }
+
+    /// <summary>Reports the faults of a sleeve beside those of its two holes, which are reported at the holes.</summary>
+    public static void Report(MapReader map, Sleeve sleeve)
+    {
+        bool beyond = false;
+        foreach (PartFault fault in PartFaults.Of(sleeve))
+        {
+            if (fault == PartFault.ThreadsLongerThanSleeve)
+            {
+                string both = $"the threads of the two ends are {Below(map, "inner", "depth")} and {Below(map, "outer", "depth")}";
+                map.Findings.Problem(map.SpanOf("length"), $"{both}, together longer than the sleeve's {Written(map, "length")}");
+            }
+
+            beyond |= fault == PartFault.BeyondTheSleeve;
+        }
+
+        if (beyond)
+        {
+            ReportBeyond(map, sleeve, "inner", sleeve.Inner);
+            ReportBeyond(map, sleeve, "outer", sleeve.Outer);
+        }
+    }
+
+    private static void ReportBeyond(MapReader map, Sleeve sleeve, string side, TappedHole hole)
+    {
+        ReportBeyond(map, sleeve, side, "witness", "the witness hole", hole.Witness);
+        ReportBeyond(map, sleeve, side, "clamp", "the clamp", hole.Clamp);
+    }
+
+    private static void ReportBeyond(MapReader map, Sleeve sleeve, string side, string key, string what, Measured? place)
+    {
+        if (place is { } at && at.Nominal > sleeve.Length.Nominal && ScalarBelow(map, side, key) is { } text)
+        {
+            map.Findings.Problem(text.Span, $"{what} at {Wording.Shown(text.Value)} lies beyond the sleeve's {Written(map, "length")}");
+        }
+    }
+
+    private static string Lead(MapReader map, ThreadedEnd end) =>
+        map.Has("lead") ? Written(map, "lead") : $"{Wording.Mm(end.Thread.Size.Pitch)} (one pitch)";
+
+    private static string Countersink(MapReader map, TappedHole hole) =>
+        map.Has("countersink") ? Written(map, "countersink") : $"{Wording.Mm(hole.Thread.Size.Pitch / 2)} (half a pitch)";
+
+    /// <summary>A number in the words of the file, so that it is found there.</summary>
+    private static string Written(MapReader map, string key) =>
+        map.Find(key)?.Value is ScalarNode text ? Wording.Shown(text.Value) : Wording.Mm(Length.Zero);
+
+    private static string Below(MapReader map, string key, string inner) =>
+        ScalarBelow(map, key, inner) is { } text ? Wording.Shown(text.Value) : Wording.Mm(Length.Zero);
+
+    private static ScalarNode? ScalarBelow(MapReader map, string key, string inner) =>
+        (map.Find(key)?.Value as MapNode)?.Find(inner)?.Value as ScalarNode;
+
+    private static InvalidOperationException Unexpected(PartFault fault) => new($"A fault without a sentence: {fault}.");
+}

@@ -1,0 +1,39 @@
+using TieRodCalc.Planning;
+using TieRodCalc.Text;
+using UnitsNet;
+
+namespace TieRodCalc.Yaml.Binding;
+
+/// <summary>The rules that a job or a rod says; null where it is silent.</summary>
+internal sealed record Rules(EngagementRule? Engagement, Length? TipGap, Length? Mark, Length? Allowance)
+{
+    /// <summary>Reads the rules of a job or a rod.</summary>
+    public static Rules Read(MapReader parent)
+    {
+        if (parent.Map("rules", Keys.Rules) is not { } map)
+        {
+            return new Rules(null, null, null, null);
+        }
+
+        if (map.Find("load") is { } load)
+        {
+            map.Findings.NotUsedYet("load", load.Key.Span);
+            map.Value("load", ValueText.ParseForce);
+        }
+
+        return new Rules(
+            map.Object("engagement", ValueText.ParseEngagement),
+            map.Exact("tip_gap", Least.Zero),
+            map.Exact("mark", Least.AboveZero),
+            map.Exact("allowance", Least.Zero));
+    }
+
+    /// <summary>These rules where they say something, others where not.</summary>
+    public PlanRules Over(PlanRules others) => others with
+    {
+        Engagement = Engagement ?? others.Engagement,
+        TipGap = TipGap ?? others.TipGap,
+        Mark = Mark ?? others.Mark,
+        Allowance = Allowance ?? others.Allowance,
+    };
+}

@@ -1,0 +1,34 @@
+using TieRodCalc.Planning;
+using TieRodCalc.Yaml.Binding;
+using TieRodCalc.Yaml.Tree;
+
+namespace TieRodCalc.Yaml;
+
+/// <summary>Reads a job and the part files that it names.</summary>
+internal static class JobBinder
+{
+    /// <summary>The job, or null where it or a part file has a problem.</summary>
+    /// <param name="file">The file, which is a job.</param>
+    /// <param name="folder">The folder that its part files are relative to.</param>
+    /// <param name="files">The job and its part files, with what was found in them.</param>
+    public static Job? Bind(LoadedFile file, string folder, out List<LoadedFile> files)
+    {
+        MapReader top = file.Top!;
+        PartFiles parts = new(top, folder);
+        parts.Read();
+        files = [file, .. parts.Files];
+        PartTables tables = PartTables.Of(files, parts.Whole);
+        JobUnits units = top.Choose("units", Choices.Units) ?? JobUnits.Inch;
+        PlanRules rules = Rules.Read(top).Over(units == JobUnits.Inch ? PlanRules.Inch : PlanRules.Metric);
+        SteeringSetup steering = SteeringBinder.Bind(top);
+        Job job = new()
+        {
+            Name = top.Line("job"),
+            Units = units,
+            Rods = new RodBinder(file, tables, rules, steering).Bind(top),
+            Catalog = tables.ToCatalog(),
+        };
+        BumpSheets.Check(top);
+        return files.TrueForAll(each => each.Findings.Count == 0) ? job : null;
+    }
+}
