@@ -54,7 +54,7 @@ public class ToeTests(ITestOutputHelper output)
         Assert.All(s_turned, drawn =>
         {
             double length = drawn.Wheel.RodLengthAt(drawn.Turn);
-            Assert.Equal(ToeOf(drawn.Wheel, length), ToeOf(drawn.Wheel.Mirrored, length), Radians);
+            Assert.Equal(ToeOf(drawn.Wheel, length), ToeOf(drawn.Wheel.Mirrored(), length), Radians);
         });
     }
 
@@ -64,7 +64,7 @@ public class ToeTests(ITestOutputHelper output)
         Assert.All(s_turned, drawn =>
         {
             double length = drawn.Wheel.RodLengthAt(drawn.Turn);
-            Assert.Equal(-ToeOf(drawn.Wheel, length), ToeOf(drawn.Wheel.FrontToBack, length), Radians);
+            Assert.Equal(-ToeOf(drawn.Wheel, length), ToeOf(drawn.Wheel.FrontToBack(), length), Radians);
         });
     }
 

@@ -9,9 +9,9 @@ internal readonly record struct Triple(double X, double Y, double Z)
 {
     public double Size => Math.Sqrt(X * X + Y * Y + Z * Z);
 
-    public Triple MirroredAcross => this with { Y = -Y };
+    public Triple MirroredAcross() => this with { Y = -Y };
 
-    public Triple MirroredAlong => this with { X = -X };
+    public Triple MirroredAlong() => this with { X = -X };
 
     public Triple Less(Triple other) => new(X - other.X, Y - other.Y, Z - other.Z);
 
@@ -40,15 +40,15 @@ internal sealed record WheelCase(CarSide Side, Triple Lower, Triple Upper, Tripl
     public double RodLength => RodLengthAt(0);
 
     /// <summary>The same car seen in a mirror: left is right.</summary>
-    public WheelCase Mirrored => new(
+    public WheelCase Mirrored() => new(
         Side == CarSide.Left ? CarSide.Right : CarSide.Left,
-        Lower.MirroredAcross,
-        Upper.MirroredAcross,
-        Outer.MirroredAcross,
-        Inner.MirroredAcross);
+        Lower.MirroredAcross(),
+        Upper.MirroredAcross(),
+        Outer.MirroredAcross(),
+        Inner.MirroredAcross());
 
     /// <summary>The same wheel with everything behind the axle put ahead of it.</summary>
-    public WheelCase FrontToBack => new(Side, Lower.MirroredAlong, Upper.MirroredAlong, Outer.MirroredAlong, Inner.MirroredAlong);
+    public WheelCase FrontToBack() => new(Side, Lower.MirroredAlong(), Upper.MirroredAlong(), Outer.MirroredAlong(), Inner.MirroredAlong());
 
     /// <summary>A corner that a car could have, on either side, behind or ahead of the axle. The ranges are invented.</summary>
     public static WheelCase Draw(Random random)
@@ -73,7 +73,7 @@ internal sealed record WheelCase(CarSide Side, Triple Lower, Triple Upper, Tripl
                 .Count() == 1;
             if (clear)
             {
-                return random.Next(2) == 0 ? wheel : wheel.Mirrored;
+                return random.Next(2) == 0 ? wheel : wheel.Mirrored();
             }
         }
     }
