@@ -60,7 +60,7 @@ internal sealed class PartFiles(MapReader job, string folder)
             return;
         }
 
-        LoadedFile file = LoadedFile.Load(combined, bytes);
+        LoadedFile file = LoadedFile.Load(Guard.ShownName(combined), bytes);
         if (file.JobKey is not null)
         {
             NotRead(path, "this is a job, not a part file", null);
@@ -84,7 +84,7 @@ internal sealed class PartFiles(MapReader job, string folder)
 
             any = true;
             string full = Path.Combine(combined, name);
-            if (_seen.Add(Guard.FullPath(full)) && LoadedFile.Load(full, Guard.ReadFile(full)) is { JobKey: null } file)
+            if (_seen.Add(Guard.FullPath(full)) && LoadedFile.Load(Guard.ShownName(full), Guard.ReadFile(full)) is { JobKey: null } file)
             {
                 Files.Add(file);
             }

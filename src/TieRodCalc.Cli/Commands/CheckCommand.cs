@@ -33,7 +33,7 @@ internal static class CheckCommand
         foreach (string path in paths)
         {
             CheckedFile file = path == JobSource.StandardInput
-                ? JobReader.Check(terminal.Input, "(standard input)", Directory.GetCurrentDirectory())
+                ? JobReader.Check(terminal.Input, path, Directory.GetCurrentDirectory())
                 : JobReader.Check(path);
             problems.AddRange(file.Problems.Where(problem => !problems.Contains(problem)));
             found.Append(path).Append(": ").Append(Content(file)).Append('\n');

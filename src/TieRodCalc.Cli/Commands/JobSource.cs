@@ -38,7 +38,7 @@ internal sealed class JobSource
     {
         string path = parsed.GetValue(_job)!;
         Reading<Job> reading = path == StandardInput
-            ? JobReader.Read(terminal.Input, "(standard input)", Directory.GetCurrentDirectory())
+            ? JobReader.Read(terminal.Input, StandardInput, Directory.GetCurrentDirectory())
             : JobReader.Read(path);
         if (reading.Value is not { } job)
         {

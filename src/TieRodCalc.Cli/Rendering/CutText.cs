@@ -23,7 +23,7 @@ internal sealed class CutText(Page page, LengthDisplay unit)
         }
     }
 
-    private string Both(Length length) => LengthFormat.Both(length, unit);
+    private string Both(Length length) => Page.Whole(LengthFormat.Both(length, unit));
 
     private void AddEnd(string name, ThreadedEnd end, CutAdvice? cut)
     {

@@ -6,9 +6,13 @@ namespace TieRodCalc.Cli.Rendering;
 internal sealed class Page
 {
     private const int Width = 79;
+    private const char NoBreak = '\u00A0';
     private const int LabelWidth = 26;
     private const int Indent = 2;
     private readonly StringBuilder _text = new();
+
+    /// <summary>A value that is not to be broken between two lines.</summary>
+    public static string Whole(string value) => value.Replace(' ', NoBreak);
 
     public Page Heading(string text)
     {
@@ -26,13 +30,30 @@ internal sealed class Page
     public Page Row(string label, string value) =>
         Wrap((new string(' ', Indent) + label).PadRight(LabelWidth - 1) + " ", value, LabelWidth);
 
-    public override string ToString() => _text.ToString();
+    public override string ToString() => _text.ToString().Replace(NoBreak, ' ');
+
+    /// <summary>Short brackets, such as the other unit beside a length, are not broken between two lines.</summary>
+    private static string WithWholeBrackets(string text)
+    {
+        const int LongestWhole = 32;
+        StringBuilder whole = new(text);
+        for (int open = text.IndexOf('('); open >= 0; open = text.IndexOf('(', open + 1))
+        {
+            int close = text.IndexOf(')', open);
+            if (close > open && close - open <= LongestWhole)
+            {
+                whole.Replace(' ', NoBreak, open, close - open);
+            }
+        }
+
+        return whole.ToString();
+    }
 
     private Page Wrap(string start, string text, int hang)
     {
         StringBuilder line = new(start);
         bool empty = true;
-        foreach (string word in text.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        foreach (string word in WithWholeBrackets(text).Split(' ', StringSplitOptions.RemoveEmptyEntries))
         {
             if (!empty && line.Length + 1 + word.Length > Width)
             {

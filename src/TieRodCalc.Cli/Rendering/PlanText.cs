@@ -39,9 +39,9 @@ internal sealed class PlanText
         return text._page.ToString();
     }
 
-    private string Both(Length length) => LengthFormat.Both(length, _unit);
+    private string Both(Length length) => Page.Whole(LengthFormat.Both(length, _unit));
 
-    private string Short(Length length) => LengthFormat.Decimal(length, _unit);
+    private string Short(Length length) => Page.Whole(LengthFormat.Decimal(length, _unit));
 
     private static string Number(double value, string format) => value.ToString(format, CultureInfo.InvariantCulture);
 
@@ -120,7 +120,7 @@ internal sealed class PlanText
         }
 
         _page.Point(
-            "Counted turns are a guide, a turn more or less: nobody knows where a thread catches. The thread showing decides:");
+            "Counted turns are a guide, a turn more or less: nobody knows where a thread catches. The thread showing decides. At least: over the wanted adjustment.");
         AddJoint("inner", parts.Inner, parts.InnerNut, parts.Sleeve.Inner, solution.Inner);
         AddJoint("outer", parts.Outer, parts.OuterNut, parts.Sleeve.Outer, solution.Outer);
         _page.Row("between the tips", Both(solution.TipGap));
@@ -134,8 +134,8 @@ internal sealed class PlanText
             .Row("  thread showing", Both(joint.Showing))
             .Row("  inserted", $"{Both(joint.Insertion)}; may be {Short(joint.InsertionSpan.Shortest)} to {Short(joint.InsertionSpan.Longest)}")
             .Row("  engaged", Both(joint.Engaged))
-            .Row("    least, adjusted", $"{Both(joint.EngagedLeast)}; required {Short(joint.Required.Required)} ({Rule(joint.Required)})")
-            .Row(nut is null ? "  thread left outside" : "  left outside the nut", $"{Both(joint.NutRoom)}; least {Short(joint.NutRoomLeast)}");
+            .Row("  engaged, at least", $"{Both(joint.EngagedLeast)}; required {Short(joint.Required.Required)} ({Rule(joint.Required)})")
+            .Row(nut is null ? "  thread left outside" : "  left outside the nut", $"{Both(joint.NutRoom)}; at least {Short(joint.NutRoomLeast)}");
         if (nut is not null)
         {
             bool left = end.Thread.Hand == Hand.Left;
@@ -161,7 +161,7 @@ internal sealed class PlanText
             _page.Row(way, $"{Both(travel.Length)}, {Number(travel.Turns, "0.00")} turns; {PlanSentences.Of(travel)}");
         }
 
-        _page.Row("reach as made", $"{Both(solution.Reach.Shortest)} to {Both(solution.Reach.Longest)}, started afresh");
+        _page.Row("reach as made", $"{Both(solution.Reach.Shortest)} to {Both(solution.Reach.Longest)}, over all settings and starts");
         if (solution.StartStep is { } step)
         {
             Length free = solution.Inner.InsertionSpan.Longest - solution.Inner.InsertionSpan.Shortest;
@@ -178,7 +178,7 @@ internal sealed class PlanText
             return;
         }
 
-        _page.Sentence($"Turned {Names.Of(lengthens)}, seen from the inner end outward, the sleeve lengthens the rod; the other way shortens it as much.");
+        _page.Sentence($"Turned {Names.Of(lengthens)}, seen from the inner end outward, the sleeve lengthens the rod; the other way shortens it.");
         AddTurn("one turn", turn);
         AddTurn("half a turn", half);
         if (solution.PerFlat is { } flat)
@@ -218,16 +218,13 @@ internal sealed class PlanText
 
     private void AddWarnings(RodPlan plan)
     {
-        PlanWarning[] warnings =
-        [
-            .. plan.Warnings.Where(warning =>
-                !IsHeadline(warning)
-                && !(warning.Code == WarningCode.SleeveCannotAdjust && plan.Verdict == Verdict.NotBuildable)),
-        ];
+        IEnumerable<PlanWarning> warnings = plan.Warnings.Where(warning =>
+            !IsHeadline(warning)
+            && !(warning.Code == WarningCode.SleeveCannotAdjust && plan.Verdict == Verdict.NotBuildable));
         _page.Heading("Mind, and what was assumed or not checked");
-        foreach (PlanWarning warning in warnings)
+        foreach (IGrouping<PlanWarning, PlanWarning> same in warnings.GroupBy(warning => warning with { End = null }))
         {
-            _page.Point(_sentences.Of(warning));
+            _page.Point(_sentences.Of(same.First(), bothEnds: same.Count() > 1));
         }
     }
 

@@ -71,6 +71,7 @@ internal sealed class RodBinder(LoadedFile file, PartTables tables, PlanRules jo
                 Longer = longer,
                 Rules = rules,
                 Steering = steering.GeometryOf(side, target),
+                ToeOfBothWheels = steering.OneRod,
                 Plates = steering.Plates,
             },
         };

@@ -104,6 +104,18 @@ internal static class Guard
         }
     }
 
+    /// <summary>The name that problems show for a file: without the detours of a relative path, where it has any.</summary>
+    public static string ShownName(string path)
+    {
+        if (Path.IsPathRooted(path))
+        {
+            return FullPath(path);
+        }
+
+        string full = FullPath(path);
+        return full == path ? path : Path.GetRelativePath(FullPath("."), full);
+    }
+
     /// <summary>The next event of a YAML document, null at its end or where a fault ends it.</summary>
     /// <param name="parser">The parser.</param>
     /// <param name="fault">

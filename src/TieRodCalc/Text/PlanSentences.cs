@@ -9,10 +9,12 @@ namespace TieRodCalc.Text;
 public sealed class PlanSentences(LengthDisplay unit)
 {
     /// <summary>A warning in words.</summary>
-    public string Of(PlanWarning warning)
+    /// <param name="warning">The warning.</param>
+    /// <param name="bothEnds">True where the same holds of the other end too, and one sentence says it of both.</param>
+    public string Of(PlanWarning warning, bool bothEnds = false)
     {
         ArgumentNullException.ThrowIfNull(warning);
-        string end = warning.End is { } side ? $"{Names.Of(side)} end" : "rod";
+        string end = bothEnds ? "inner and outer end" : warning.End is { } side ? $"{Names.Of(side)} end" : "rod";
         string value = Length(warning.Value);
         string other = Length(warning.Other);
         return warning.Code switch
