@@ -12,8 +12,13 @@ internal static class PublicApi
 
     private static readonly Dictionary<Type, string> s_keywords = new()
     {
-        [typeof(void)] = "void", [typeof(bool)] = "bool", [typeof(int)] = "int", [typeof(double)] = "double", [typeof(decimal)] = "decimal",
-        [typeof(string)] = "string", [typeof(object)] = "object",
+        [typeof(void)] = "void",
+        [typeof(bool)] = "bool",
+        [typeof(int)] = "int",
+        [typeof(double)] = "double",
+        [typeof(decimal)] = "decimal",
+        [typeof(string)] = "string",
+        [typeof(object)] = "object",
     };
 
     public static string Of(Assembly assembly)
