@@ -5,7 +5,7 @@ using TieRodCalc.Threads;
 
 namespace TieRodCalc.Tests.Planning;
 
-/// <summary>A worked rod with the figures that two independent computations agreed on; null where no figure is stated. In millimeters.</summary>
+/// <summary>A worked rod with the figures of two independent computations, in millimeters; null where none is stated.</summary>
 internal sealed record CheckCase(string Name, RodCase Rod, Verdict Verdict, Span UncutReach)
 {
     public double? LeastInnerCut { get; init; }

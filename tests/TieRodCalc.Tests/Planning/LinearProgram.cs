@@ -115,7 +115,7 @@ internal sealed class LinearProgram : IDisposable
         return least ?? Free;
     }
 
-    /// <summary>The least total cut, the most of it from the inner end, and the limits that press on the total; null where none works.</summary>
+    /// <summary>The least total cut, most of it from the inner end, and the limits that press on it; null where no cut works.</summary>
     public (CutPair Cut, IReadOnlyList<Limit> Pressing)? LeastCut()
     {
         Pin(null);

@@ -17,6 +17,7 @@ public class PlanAgainstLinearProgramTests(PlannedRods rods, ITestOutputHelper o
     /// <summary>Of how many rods each verdict, and each limit in the way, must be seen in at the least.</summary>
     private const double VerdictShare = 0.15;
     private const double LimitShare = 0.01;
+    private const double KindShare = 0.005;
 
     private static readonly RodSide[] s_sides = [RodSide.Inner, RodSide.Outer];
 
@@ -51,7 +52,9 @@ public class PlanAgainstLinearProgramTests(PlannedRods rods, ITestOutputHelper o
     [Fact]
     public void Verdicts_and_limits_are_all_represented()
     {
-        Dictionary<Verdict, int> verdicts = rods.All.GroupBy(planned => planned.Plan.Verdict).ToDictionary(group => group.Key, group => group.Count());
+        Dictionary<Verdict, int> verdicts = rods.All
+            .GroupBy(planned => planned.Plan.Verdict)
+            .ToDictionary(group => group.Key, group => group.Count());
         Dictionary<Limit, int> limits = rods.All
             .SelectMany(planned => planned.Plan.Verdict switch
             {
@@ -63,6 +66,17 @@ public class PlanAgainstLinearProgramTests(PlannedRods rods, ITestOutputHelper o
             .ToDictionary(group => group.Key, group => group.Count());
         int exact = rods.All.Count(planned => planned.Reference.LeastCutInsertions is { Width: < Tolerance });
         output.WriteLine($"{string.Join(", ", verdicts)}; in the way: {string.Join(", ", limits)}; exact fits: {exact}");
+        PlannedRod[] cut = [.. rods.Solved.Where(planned => planned.Plan.Verdict == Verdict.BuildableAfterCutting)];
+        int[] kinds =
+        [
+            cut.Count(planned => planned.Reference.LeastCut is { Inner: > Tolerance, Outer: > Tolerance }),
+            cut.Count(planned => planned.Reference.LeastCut is { Inner: < Tolerance }),
+            cut.Count(planned => planned.Rod.Inner.Thread.Hand == planned.Rod.Outer.Thread.Hand),
+            cut.Count(planned => planned.Rod.OffsetSquared > 0),
+            cut.Count(planned => planned.Rod.ClockingDegrees is not null),
+        ];
+        output.WriteLine($"cut at both ends, the outer alone, same hand, bent, bent at both ends: {string.Join(", ", kinds)}");
+        Assert.All(kinds, count => Assert.True(count >= KindShare * RandomCounts.Rods));
         Assert.All(Enum.GetValues<Verdict>(), verdict => Assert.True(verdicts[verdict] >= VerdictShare * RandomCounts.Rods));
         Assert.All(Enum.GetValues<Limit>(), limit => Assert.True(limits[limit] >= LimitShare * RandomCounts.Rods));
     }
@@ -136,7 +150,8 @@ public class PlanAgainstLinearProgramTests(PlannedRods rods, ITestOutputHelper o
             (UnitsNet.Length inner, UnitsNet.Length outer) = planned.Plan.Solution!.LeastCutSetting;
             findings.Near(planned.Rod, "inner insertion", allowed.Middle, inner, Tolerance);
             Setting withInner = new(allowed.Middle, 0);
-            double rest = LimitTable.Axial(planned.Rod, planned.Reference.LeastCut!.Value, withInner) - planned.Rod.AxialOf(planned.Rod.Target.Mm);
+            double axial = planned.Rod.AxialOf(planned.Rod.Target.Mm);
+            double rest = LimitTable.Axial(planned.Rod, planned.Reference.LeastCut!.Value, withInner) - axial;
             findings.Near(planned.Rod, "outer insertion", rest, outer, Tolerance);
         }
 

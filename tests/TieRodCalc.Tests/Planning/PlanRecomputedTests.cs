@@ -36,7 +36,11 @@ public class PlanRecomputedTests(PlannedRods rods) : IClassFixture<PlannedRods>
                     plan.EngagedLeast,
                     Tolerance);
                 findings.Near(
-                    planned.Rod, $"{side} least room", along.Min(at => LimitTable.Room(joint, at.Of(side), x)), plan.NutRoomLeast, Tolerance);
+                    planned.Rod,
+                    $"{side} least room",
+                    along.Min(at => LimitTable.Room(joint, at.Of(side), x)),
+                    plan.NutRoomLeast,
+                    Tolerance);
             }
         }
 
@@ -53,7 +57,8 @@ public class PlanRecomputedTests(PlannedRods rods) : IClassFixture<PlannedRods>
             {
                 RequiredEngagement required = planned.JointPlan(side).Required;
                 EngagementSource governs = planned.Rod.Engagement?.Length is null ? EngagementSource.Rule : EngagementSource.Job;
-                findings.Near(planned.Rod, $"{side} required", planned.Rod.RequiredMm(planned.Rod.Joint(side)), required.Required, Tolerance);
+                double expected = planned.Rod.RequiredMm(planned.Rod.Joint(side));
+                findings.Near(planned.Rod, $"{side} required", expected, required.Required, Tolerance);
                 findings.That(planned.Rod, $"{side} governed by {required.GovernedBy}", governs == required.GovernedBy);
             }
         }
@@ -131,7 +136,8 @@ public class PlanRecomputedTests(PlannedRods rods) : IClassFixture<PlannedRods>
         RodCase rod = planned.Rod;
         double from = LimitTable.TurnsTo(rod, rod.Target.Mm - rod.Shorter.Mm);
         double to = LimitTable.TurnsTo(rod, rod.Target.Mm + rod.Longer.Mm);
-        return Enumerable.Range(0, Places).Select(place => LimitTable.Turned(rod, planned.Setting, from + (to - from) * place / (Places - 1)));
+        return Enumerable.Range(0, Places)
+            .Select(place => LimitTable.Turned(rod, planned.Setting, from + (to - from) * place / (Places - 1)));
     }
 
     private static void Check(Findings findings, PlannedRod planned, string way, int sign, Travel travel)

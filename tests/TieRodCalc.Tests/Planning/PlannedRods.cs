@@ -32,11 +32,17 @@ internal sealed record PlannedRod(RodCase Rod, RodPlan Plan, PlanReference Refer
     public Span? Window(RodSide side) => side == RodSide.Inner ? InnerWindow : OuterWindow;
 }
 
-/// <summary>Plans all random rods once for the tests of one class.</summary>
+/// <summary>The plans of all random rods, made once for all test classes.</summary>
 public sealed class PlannedRods
 {
+    private static readonly Lazy<IReadOnlyList<PlannedRod>> s_all = new(PlanAll);
+
+    internal IReadOnlyList<PlannedRod> All => s_all.Value;
+
+    internal IEnumerable<PlannedRod> Solved => All.Where(planned => planned.Plan.Solution is not null);
+
     /// <summary>Plans the rods on all cores; one programme a core, since a solver is not for several at once.</summary>
-    public PlannedRods()
+    private static PlannedRod[] PlanAll()
     {
         PlannedRod[] all = new PlannedRod[RandomCounts.Rods];
         Parallel.For(
@@ -49,14 +55,10 @@ public sealed class PlannedRods
                 return program;
             },
             program => program.Dispose());
-        All = all;
+        return all;
     }
 
-    internal IReadOnlyList<PlannedRod> All { get; }
-
-    internal IEnumerable<PlannedRod> Solved => All.Where(planned => planned.Plan.Solution is not null);
-
-    internal static PlannedRod Planned(RodCase rod, LinearProgram program)
+    private static PlannedRod Planned(RodCase rod, LinearProgram program)
     {
         PlanReference reference = PlanReference.Of(rod, program);
         PlannedRod planned = new(rod, rod.Plan(), reference);

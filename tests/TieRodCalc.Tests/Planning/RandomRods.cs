@@ -67,7 +67,7 @@ internal static class RandomRods
             Setting setting = new(Insertion(rod, rod.Inner, rod.Outer, cut.Inner), Insertion(rod, rod.Outer, rod.Inner, cut.Outer));
             double axial = Math.Max(40, LimitTable.Axial(rod, cut, setting));
             double turns = Pick(random, 0, 0.5, 1, 2, 3);
-            double adjust = Math.Abs(rod.AxialPerTurn) * turns;
+            double adjust = rod.SleeveAdjusts ? Math.Abs(rod.AxialPerTurn) * turns : Chance(0.5) ? Between(0.5, 3) : 0;
             return rod with
             {
                 Target = On(rod.LengthOf(axial)),

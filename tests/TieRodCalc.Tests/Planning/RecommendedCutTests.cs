@@ -17,8 +17,8 @@ public class RecommendedCutTests(PlannedRods rods) : IClassFixture<PlannedRods>
             Span window = planned.Window(side)!.Value;
             double cut = advice.Recommended.Millimeters;
             findings.That(planned.Rod, $"{side}: {cut:R} is in {window}", cut >= window.Low - Tolerance && cut <= window.High + Tolerance);
-            findings.That(planned.Rod, $"{side}: {cut:R} is not below the least, {advice.Least}", cut >= advice.Least.Millimeters - Tolerance);
-            findings.That(planned.Rod, $"{side}: {cut:R} is not above the most, {advice.Most}", cut <= advice.Most.Millimeters + Tolerance);
+            findings.That(planned.Rod, $"{side}: {cut:R} is not below {advice.Least}", cut >= advice.Least.Millimeters - Tolerance);
+            findings.That(planned.Rod, $"{side}: {cut:R} is not above {advice.Most}", cut <= advice.Most.Millimeters + Tolerance);
         }
 
         findings.AssertNone();
@@ -97,10 +97,12 @@ public class RecommendedCutTests(PlannedRods rods) : IClassFixture<PlannedRods>
             double center = joint.CenterToTip.Mm - x;
             findings.Near(planned.Rod, $"{side} mark", center, advice.MarkFromCenter, Tolerance);
             findings.Near(planned.Rod, $"{side} thread left", joint.ThreadLength.Mm - x, advice.ThreadLeft, Tolerance);
-            findings.That(planned.Rod, $"{side} has a straight line where it is bent", advice.StraightFromCenter is null == (joint.Offset.Mm == 0));
+            bool straightEnd = joint.Offset.Mm == 0;
+            findings.That(planned.Rod, $"{side} has a straight line where it is bent", advice.StraightFromCenter is null == straightEnd);
             if (advice.StraightFromCenter is { } straight)
             {
-                findings.Near(planned.Rod, $"{side} straight line", Math.Sqrt(center * center + joint.Offset.Mm * joint.Offset.Mm), straight, Tolerance);
+                double line = Math.Sqrt(center * center + joint.Offset.Mm * joint.Offset.Mm);
+                findings.Near(planned.Rod, $"{side} straight line", line, straight, Tolerance);
             }
         }
 

@@ -16,13 +16,21 @@ internal sealed record ThreadCase(bool Unified, double Diameter, double PitchOrT
 
     public Dim Dimension => new(Diameter, Unified);
 
-    public override string ToString() => string.Create(
-        CultureInfo.InvariantCulture,
-        $"{(Unified ? $"{Diameter:R}-{PitchOrThreadsPerInch:R}" : $"M{Diameter:R}x{PitchOrThreadsPerInch:R}")} {(Hand == Hand.Right ? "RH" : "LH")}");
+    public override string ToString()
+    {
+        string hand = Hand == Hand.Right ? "RH" : "LH";
+        return Unified
+            ? string.Create(CultureInfo.InvariantCulture, $"{Diameter:R}-{PitchOrThreadsPerInch:R} {hand}")
+            : string.Create(CultureInfo.InvariantCulture, $"M{Diameter:R}x{PitchOrThreadsPerInch:R} {hand}");
+    }
 }
 
 /// <summary>The required engagement that a case asks for: null and null for the usual rule.</summary>
-internal sealed record EngagementCase(double? Diameters, Dim? Length);
+internal sealed record EngagementCase(double? Diameters, Dim? Length)
+{
+    public override string ToString() =>
+        Length?.ToString() ?? string.Create(CultureInfo.InvariantCulture, $"{Diameters:R} diameters");
+}
 
 /// <summary>One joint of a test case: the male end, its nut, and the end of the sleeve that it goes into.</summary>
 internal sealed record JointCase
@@ -126,7 +134,8 @@ internal sealed record RodCase
     public double LengthOf(double axial) => Math.Sqrt(axial * axial + OffsetSquared);
 
     public override string ToString() =>
-        $"inner {Inner}\n  outer {Outer}\n  S {SleeveLength} {SleeveKind?.ToString() ?? "kind unsaid"} clocking {ClockingDegrees?.ToString("R", CultureInfo.InvariantCulture) ?? "-"}"
-        + $" target {Target} -{Shorter} +{Longer} gap {TipGap} engagement {Engagement?.Diameters?.ToString("R", CultureInfo.InvariantCulture) ?? Engagement?.Length?.ToString() ?? "usual"}"
+        $"inner {Inner}\n  outer {Outer}\n  S {SleeveLength} {SleeveKind?.ToString() ?? "kind unsaid"}"
+        + string.Create(CultureInfo.InvariantCulture, $" clocking {ClockingDegrees:R}")
+        + $" target {Target} -{Shorter} +{Longer} gap {TipGap} engagement {Engagement?.ToString() ?? "usual"}"
         + $" mark {Mark} allowance {Allowance}";
 }
