@@ -22,7 +22,9 @@ internal sealed class LoadedFile
     /// <summary>The keys at the top; null where the file is not one that this program reads.</summary>
     public MapNode? Root { get; }
 
-    /// <summary>The reader of the keys at the top, null where there are none; unknown keys are reported when it is first asked for.</summary>
+    /// <summary>
+    /// The reader of the keys at the top, null where there are none; unknown keys are reported when it is first asked for.
+    /// </summary>
     public MapReader? Top => _top ??= Root is null
         ? null
         : JobKey is null

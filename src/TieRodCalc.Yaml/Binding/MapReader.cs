@@ -55,7 +55,8 @@ internal sealed class MapReader
             return Open(map, kind, keys, file, parent);
         }
 
-        ReportKind(file, item, item.Span, $"this item of the list {(item is ScalarNode { IsEmpty: true } ? "has no value" : $"must be keys and values, not {KindOf(item)}")}");
+        string wrong = item is ScalarNode { IsEmpty: true } ? "has no value" : $"must be keys and values, not {KindOf(item)}";
+        ReportKind(file, item, item.Span, $"this item of the list {wrong}");
         return null;
     }
 

@@ -33,7 +33,10 @@ internal static class Nearest
         return nearest ?? PartOf(written, names);
     }
 
-    /// <summary>The first name that what was written is a part of, or that begins it: <c>nuts</c> for <c>jam_nuts</c>, <c>inch</c> for <c>in</c>.</summary>
+    /// <summary>
+    /// The first name that what was written is a part of, or that begins it: <c>jam_nuts</c> for <c>nuts</c>, <c>in</c> for
+    /// <c>inch</c>.
+    /// </summary>
     private static string? PartOf(string written, IEnumerable<string> names)
     {
         foreach (string name in names)
