@@ -39,12 +39,14 @@ public static class LengthFormat
             : Rounded(mm, 2, "0.00") + " mm";
     }
 
-    /// <summary>The nearest sixty-fourth of an inch, reduced: <c>8 15/16 in</c>; <c>~8 15/16 in</c> where it is off by more than 0.001 in.</summary>
+    /// <summary>The nearest sixty-fourth of an inch, reduced: <c>8 15/16 in</c>; <c>~8 15/16 in</c> where it is off by more than
+    /// 0.001 in.</summary>
     /// <param name="value">Any finite length up to 1000 km, negative ones too.</param>
     /// <exception cref="ArgumentException">The length is not finite or out of range.</exception>
     public static string Fraction(Length value) => BareFraction(Checked(value)) + " in";
 
-    /// <summary>The length in the job's unit, the other beside it: <c>8.938 in (8 15/16, 227.01 mm)</c> or <c>227.01 mm (8 15/16 in)</c>.</summary>
+    /// <summary>The length in the job's unit, the other beside it: <c>8.938 in (8 15/16, 227.01 mm)</c> or
+    /// <c>227.01 mm (8 15/16 in)</c>.</summary>
     /// <param name="value">Any finite length up to 1000 km, negative ones too.</param>
     /// <param name="unit">The unit that comes first.</param>
     /// <exception cref="ArgumentException">The length is not finite or out of range.</exception>
@@ -61,16 +63,11 @@ public static class LengthFormat
             : throw new ArgumentException("A length to be shown must be finite and at most 1000 km.", nameof(value));
     }
 
-    private static string Rounded(decimal value, int decimals, string format)
-    {
-        decimal rounded = Math.Round(value, decimals, MidpointRounding.AwayFromZero);
-
-        // A decimal keeps the sign of a value that was rounded to zero.
-        return (rounded == 0 ? 0 : rounded).ToString(format, CultureInfo.InvariantCulture);
-    }
+    private static string Rounded(decimal value, int decimals, string format) =>
+        Math.Round(value, decimals, MidpointRounding.AwayFromZero).ToString(format, CultureInfo.InvariantCulture);
 
     /// <summary>The fraction without its unit.</summary>
-    internal static string BareFraction(decimal mm)
+    private static string BareFraction(decimal mm)
     {
         decimal inches = mm / MillimetersPerInch;
         decimal counted = Math.Round(inches * FinestDenominator, MidpointRounding.AwayFromZero);
@@ -79,7 +76,8 @@ public static class LengthFormat
         return about + sign + Reduced((long)Math.Abs(counted));
     }
 
-    private static string Reduced(long sixtyFourths)
+    /// <summary>So many sixty-fourths, zero or more, in lowest terms: <c>8 15/16</c>.</summary>
+    internal static string Reduced(long sixtyFourths)
     {
         long whole = sixtyFourths / FinestDenominator;
         long numerator = sixtyFourths % FinestDenominator;

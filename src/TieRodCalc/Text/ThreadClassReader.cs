@@ -20,7 +20,9 @@ internal static class ThreadClassReader
         string? written = form == ThreadForm.Unified ? Unified(text) : Metric(text);
         if (written is null)
         {
-            string examples = form == ThreadForm.Unified ? "1A, 2A, 3A (external) or 1B, 2B, 3B (internal)" : "6g (external) or 6H (internal)";
+            string examples = form == ThreadForm.Unified
+                ? "1A, 2A, 3A (external) or 1B, 2B, 3B (internal)"
+                : "6g (external) or 6H (internal)";
             string pitch = form == ThreadForm.Metric ? "; a pitch stands behind an x" : string.Empty;
             return new(TextCursor.FaultAt(place, $"expected a tolerance class such as {examples}, found {place.Shown}{pitch}"));
         }

@@ -9,43 +9,38 @@ internal static class ThreadSizeFormat
     /// <summary>Decimals of a diameter in inches: three at least, as in <c>0.190</c>.</summary>
     private const int LeastInchDecimals = 3;
 
+    /// <summary>What arithmetic may add to a diameter in inches; a tenth of the last decimal that is written.</summary>
+    private const double Noise = 1e-7;
+
     private const int SixtyFourths = 64;
 
     public static string Format(ThreadSize size) => size.Form == ThreadForm.Metric
         ? "M" + Trimmed(size.DiameterMm) + "x" + Trimmed(size.PitchMm)
-        : Unified(size);
+        : Unified(size.DiameterMm / Millimeters.Inch, Millimeters.Inch / size.PitchMm);
 
     /// <summary>A diameter in inches with three decimals or as many more as it needs, up to six.</summary>
     public static string DecimalInches(double inches)
     {
-        for (int decimals = LeastInchDecimals; decimals < ThreadSizeReader.MostDecimals; decimals++)
+        int decimals = LeastInchDecimals;
+        while (decimals < ThreadSizeReader.MostDecimals && Math.Abs(Math.Round(inches, decimals) - inches) > Noise)
         {
-            if (Math.Abs(Math.Round(inches, decimals) - inches) < Millimeters.Negligible / 10)
-            {
-                return inches.ToString("F" + decimals.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
-            }
+            decimals++;
         }
 
-        return inches.ToString("F" + ThreadSizeReader.MostDecimals.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
+        return inches.ToString(string.Create(CultureInfo.InvariantCulture, $"F{decimals}"), CultureInfo.InvariantCulture);
     }
 
     public static string Trimmed(double value) => value.ToString("0.######", CultureInfo.InvariantCulture);
 
-    private static string Unified(ThreadSize size)
+    private static string Unified(double inches, double threadsPerInch)
     {
-        double inches = size.DiameterMm / Millimeters.Inch;
-        string threadsPerInch = Trimmed(Millimeters.Inch / size.PitchMm);
-        string fraction = LengthFormat.BareFraction((decimal)size.DiameterMm);
-        return (IsBestAsDecimal(size) ? DecimalInches(inches) : fraction) + "-" + threadsPerInch;
-    }
+        double sixtyFourths = Math.Round(inches * SixtyFourths);
+        bool isFraction = Math.Abs((sixtyFourths / SixtyFourths) - inches) <= Noise;
 
-    /// <summary>No sixty-fourth, or whole inches that would be read as a number size (1-64).</summary>
-    private static bool IsBestAsDecimal(ThreadSize size)
-    {
-        double sixtyFourths = size.DiameterMm / Millimeters.Inch * SixtyFourths;
-        double nearest = Math.Round(sixtyFourths);
-        return Math.Abs(sixtyFourths - nearest) > Millimeters.Negligible
-            || (nearest % SixtyFourths == 0
-                && StandardThreads.NumberSizeInches(nearest / SixtyFourths, Math.Round(Millimeters.Inch / size.PitchMm)) is not null);
+        // Whole inches with the pitch of a number size (1-64) would be read as that.
+        bool isMistakable = sixtyFourths % SixtyFourths == 0
+            && StandardThreads.NumberSizeInches(sixtyFourths / SixtyFourths, Math.Round(threadsPerInch)) is not null;
+        string diameter = isFraction && !isMistakable ? LengthFormat.Reduced((long)sixtyFourths) : DecimalInches(inches);
+        return diameter + "-" + Trimmed(threadsPerInch);
     }
 }

@@ -67,7 +67,7 @@ internal static class ThreadSizeReader
     {
         if (StandardThreads.CoarsePitch(diameter.Value) is not { } pitch)
         {
-            return new(diameter.Fault($"ISO 261 has no coarse pitch for M{diameter.Text}: write the pitch, as in M{diameter.Text}x1.5"));
+            return new(diameter.Fault($"ISO 261 has no coarse pitch for M{diameter.Text}: write the pitch, as in M18x1.5"));
         }
 
         var size = ThreadSize.Metric(Length.FromMillimeters(diameter.Value), Length.FromMillimeters(pitch));

@@ -14,12 +14,14 @@ internal static class ThreadTailReader
         }
 
         return ThreadClassReader.Read(cursor, size.Size.Form, gender).Then(tolerance => ReadHand(cursor, size).Then(
-            hand => AtEnd(cursor, new ThreadDesignation(size.Size, hand)
-            {
-                Series = series.Value,
-                ToleranceClass = tolerance,
-                CoarsePitchAssumed = size.CoarsePitchAssumed,
-            })));
+            hand => cursor.AtEnd(
+                new ThreadDesignation(size.Size, hand)
+                {
+                    Series = series.Value,
+                    ToleranceClass = tolerance,
+                    CoarsePitchAssumed = size.CoarsePitchAssumed,
+                },
+                "the hand")));
     }
 
     /// <summary>The token behind the hyphen that may stand between the parts of a designation.</summary>
@@ -94,8 +96,6 @@ internal static class ThreadTailReader
             : $"a series ({SeriesNames.All}), a class such as 2A, LH or RH";
         return $"expected the end or {expected}, in this order, found {token.Shown}";
     }
-
-    private static Parsed<ThreadDesignation> AtEnd(TextCursor cursor, ThreadDesignation thread) => cursor.AtEnd(thread, "the hand");
 
     private static bool IsHand(Token token) => token.Is("LH") || token.Is("RH");
 }

@@ -21,7 +21,11 @@ internal sealed record UnitScale(string Quantity, string Example, double Most, s
 
     /// <summary>Stress in megapascals. 10 GPa is above any material.</summary>
     public static readonly UnitScale Stress = new(
-        "a stress", "120 ksi or 830 MPa", 1e4, "10 GPa", [new("ksi", 1000 * MegapascalsPerPsi), new("psi", MegapascalsPerPsi), new("MPa", 1), new("GPa", 1000)]);
+        "a stress",
+        "120 ksi or 830 MPa",
+        1e4,
+        "10 GPa",
+        [new("ksi", 1000 * MegapascalsPerPsi), new("psi", MegapascalsPerPsi), new("MPa", 1), new("GPa", 1000)]);
 
     /// <summary>Force in newtons. 10 MN is above anything a steering link sees.</summary>
     public static readonly UnitScale Force = new(

@@ -10,7 +10,7 @@ namespace TieRodCalc.Text;
 public static class ValueText
 {
     /// <summary>More diameters of engagement than any thread has.</summary>
-    private const double MostDiameters = 20;
+    private const int MostDiameters = 20;
 
     /// <summary>A stress above zero, at most 10 GPa: <c>120 ksi</c>, <c>830 MPa</c>; also <c>psi</c> and <c>GPa</c>.</summary>
     /// <exception cref="ArgumentNullException">The text is null.</exception>

@@ -109,6 +109,7 @@ public class LengthTextTests
         { "NaN mm", 0, 3, "expected a length" },
         { "Infinity in", 0, 8, "expected a length" },
         { "\u0007 mm", 0, 1, "a character that cannot be printed" },
+        { "1 \U0001F527 mm", 2, 2, "expected a unit (in, mm or cm), found a character" },
 
         // Fractions.
         { "1/0 in", 2, 1, "cannot be zero" },
@@ -220,6 +221,9 @@ public class LengthTextTests
     public void A_null_is_the_callers_fault() => Assert.Throws<ArgumentNullException>(() => LengthText.Parse(null!));
 
     [Fact]
-    public void The_value_of_a_fault_throws() =>
-        Assert.Contains("unit is missing", Assert.Throws<InvalidOperationException>(() => LengthText.Parse("9").Value).Message, StringComparison.Ordinal);
+    public void The_value_of_a_fault_throws()
+    {
+        var thrown = Assert.Throws<InvalidOperationException>(() => LengthText.Parse("9").Value);
+        Assert.Contains("unit is missing", thrown.Message, StringComparison.Ordinal);
+    }
 }
