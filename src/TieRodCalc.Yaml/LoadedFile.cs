@@ -7,9 +7,11 @@ namespace TieRodCalc.Yaml;
 /// <summary>A file that was read into a tree, with what was found in it so far.</summary>
 internal sealed class LoadedFile
 {
+    private readonly bool _readToEnd;
     private MapReader? _top;
 
-    private LoadedFile(SourceText source, Findings findings) => (Source, Findings) = (source, findings);
+    private LoadedFile(SourceText source, Findings findings, MapNode? root = null, bool readToEnd = false) =>
+        (Source, Findings, Root, _readToEnd) = (source, findings, root, readToEnd);
 
     /// <summary>The text.</summary>
     public SourceText Source { get; }
@@ -18,9 +20,11 @@ internal sealed class LoadedFile
     public Findings Findings { get; }
 
     /// <summary>The keys at the top; null where the file is not one that this program reads.</summary>
-    public MapNode? Root { get; private init; }
+    public MapNode? Root { get; }
 
-    /// <summary>The reader of the keys at the top, null where there are none; unknown keys are reported when it is first asked for.</summary>
+    /// <summary>
+    /// The reader of the keys at the top, null where there are none; unknown keys are reported when it is first asked for.
+    /// </summary>
     public MapReader? Top => _top ??= Root is null
         ? null
         : JobKey is null
@@ -28,7 +32,7 @@ internal sealed class LoadedFile
             : MapReader.Open(Root, "the job", Keys.Job, this);
 
     /// <summary>True where the whole file was read, so that what is not in it does not exist.</summary>
-    public bool Whole { get; private init; }
+    public bool Whole => Root is { Whole: true } && _readToEnd;
 
     /// <summary>The key that makes the file a job, or null in a part file.</summary>
     public ScalarNode? JobKey => (Root?.Find("job") ?? Root?.Find("rods"))?.Key;
@@ -52,7 +56,7 @@ internal sealed class LoadedFile
         }
 
         Node? root = TreeBuilder.Build(source, findings, out bool whole);
-        return new LoadedFile(source, findings) { Root = OfThisVersion(root, whole, findings), Whole = whole };
+        return new LoadedFile(source, findings, OfThisVersion(root, whole, findings), whole);
     }
 
     /// <summary>

@@ -10,6 +10,7 @@ internal sealed class MapReader
     private readonly string _kind;
     private readonly MapReader? _parent;
     private List<string>? _likelyMeant;
+    private string? _title;
 
     private MapReader(MapNode map, string kind, LoadedFile file, MapReader? parent) =>
         (_map, _kind, File, _parent) = (map, kind, file, parent);
@@ -24,21 +25,7 @@ internal sealed class MapReader
     public TextSpan Span => _map.Span;
 
     /// <summary>What the map describes: <c>sleeve sl-8</c>, <c>'inner' of sleeve sl-8</c>.</summary>
-    public string Title
-    {
-        get
-        {
-            if (_parent is not null)
-            {
-                return $"'{_kind}' of {_parent.Title}";
-            }
-
-            ScalarNode? id = (_map.Find("id") ?? _map.Find("name"))?.Value as ScalarNode;
-            return id is { IsEmpty: false } && _kind.Length > 0 && !_kind.StartsWith("the ", StringComparison.Ordinal)
-                ? $"{_kind} {Wording.Shown(id.Value)}"
-                : _kind.StartsWith("the ", StringComparison.Ordinal) ? _kind : $"this {_kind}";
-        }
-    }
+    public string Title => _title ??= FindTitle();
 
     /// <summary>Opens a map whose keys are read by their names, and reports every key that is none of them.</summary>
     /// <param name="map">The map.</param>
@@ -68,7 +55,8 @@ internal sealed class MapReader
             return Open(map, kind, keys, file, parent);
         }
 
-        ReportKind(file, item, item.Span, $"this item of the list {(item is ScalarNode { IsEmpty: true } ? "has no value" : $"must be keys and values, not {KindOf(item)}")}");
+        string wrong = item is ScalarNode { IsEmpty: true } ? "has no value" : $"must be keys and values, not {KindOf(item)}";
+        ReportKind(file, item, item.Span, $"this item of the list {wrong}");
         return null;
     }
 
@@ -158,6 +146,23 @@ internal sealed class MapReader
         {
             ReportKind(File, entry.Value, entry.Value.Span, $"{key} must be {wanted}, not {KindOf(entry.Value)}");
         }
+    }
+
+    private string FindTitle()
+    {
+        if (_parent is not null)
+        {
+            return $"'{_kind}' of {_parent.Title}";
+        }
+
+        if (_kind.StartsWith("the ", StringComparison.Ordinal))
+        {
+            return _kind;
+        }
+
+        return (_map.Find("id") ?? _map.Find("name"))?.Value is ScalarNode { IsEmpty: false } id
+            ? $"{_kind} {Wording.Shown(id.Value)}"
+            : $"this {_kind}";
     }
 
     private static string KindOf(Node node) => node switch

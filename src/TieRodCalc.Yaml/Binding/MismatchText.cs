@@ -11,22 +11,24 @@ internal static class MismatchText
     public static string Of(ThreadMismatch mismatch)
     {
         string female = mismatch.Female == FemalePart.JamNut ? "nut" : "sleeve";
-        string text = Of(mismatch.MaleId, mismatch.MaleThread, $"{female} {mismatch.FemaleId}", mismatch.FemaleThread, mismatch.Difference);
+        string text = Of(
+            mismatch.MaleId, mismatch.MaleThread, $"{female} {mismatch.FemaleId}", mismatch.FemaleThread, mismatch.Difference);
         return mismatch.MayStart
             ? $"{text}; the two would start in one another and then bind or hold next to nothing, so do not force them"
             : text;
     }
 
     /// <summary>The sentence for an end and anything with an internal thread.</summary>
-    public static string Of(string maleId, ThreadDesignation male, string female, ThreadDesignation femaleThread, ThreadDifference difference)
+    public static string Of(
+        string maleId, ThreadDesignation male, string female, ThreadDesignation femaleThread, ThreadDifference difference)
     {
         List<string> words = [];
         Add(words, difference, ThreadDifference.Hand, "hand");
         Add(words, difference, ThreadDifference.Diameter, "diameter");
         Add(words, difference, ThreadDifference.Pitch, "pitch");
         Add(words, difference, ThreadDifference.Form, "form");
-        string differ = words.Count == 1 ? "differs" : "differ";
-        return $"{maleId} ({ThreadText.Format(male)}) does not go into {female} ({ThreadText.Format(femaleThread)}): {Wording.Row(words, "and")} {differ}";
+        string differ = $"{Wording.Row(words, "and")} {(words.Count == 1 ? "differs" : "differ")}";
+        return $"{maleId} ({ThreadText.Format(male)}) does not go into {female} ({ThreadText.Format(femaleThread)}): {differ}";
     }
 
     private static void Add(List<string> words, ThreadDifference all, ThreadDifference one, string word)

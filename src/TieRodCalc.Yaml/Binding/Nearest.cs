@@ -6,6 +6,9 @@ internal static class Nearest
     /// <summary>Longer names are not compared: nobody mistypes a name of that length by a letter or two.</summary>
     private const int Longest = 64;
 
+    /// <summary>One letter in common says nothing.</summary>
+    private const int ShortestPart = 2;
+
     /// <summary>The nearest of some names, or null where none is near; of equally near ones the first.</summary>
     public static string? Of(string written, IEnumerable<string> names)
     {
@@ -27,7 +30,25 @@ internal static class Nearest
             }
         }
 
-        return nearest;
+        return nearest ?? PartOf(written, names);
+    }
+
+    /// <summary>
+    /// The first name that what was written is a part of, or that begins it: <c>jam_nuts</c> for <c>nuts</c>, <c>in</c> for
+    /// <c>inch</c>.
+    /// </summary>
+    private static string? PartOf(string written, IEnumerable<string> names)
+    {
+        foreach (string name in names)
+        {
+            bool part = written.Length >= ShortestPart && name.Contains(written, StringComparison.OrdinalIgnoreCase);
+            if (part || (name.Length >= ShortestPart && written.StartsWith(name, StringComparison.OrdinalIgnoreCase)))
+            {
+                return name;
+            }
+        }
+
+        return null;
     }
 
     /// <summary>

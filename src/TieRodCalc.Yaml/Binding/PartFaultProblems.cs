@@ -10,18 +10,19 @@ internal static class PartFaultProblems
     /// <summary>Reports the faults of an end.</summary>
     public static void Report(MapReader map, ThreadedEnd end)
     {
+        string thread = Written(map, "thread_length");
+        string whole = $"{Written(map, "center_to_tip")} from ball center to tip";
         foreach (PartFault fault in PartFaults.Of(end))
         {
             (string key, string message) = fault switch
             {
-                PartFault.ThreadLongerThanEnd =>
-                    ("thread_length", $"the thread of {Written(map, "thread_length")} is longer than the {Written(map, "center_to_tip")} from ball center to tip"),
+                PartFault.ThreadLongerThanEnd => ("thread_length", $"the thread of {thread} is longer than the {whole}"),
                 PartFault.RethreadLongerThanEnd =>
-                    ("rethread", $"the thread of {Written(map, "thread_length")} and {Written(map, "rethread")} more are longer than the {Written(map, "center_to_tip")} from ball center to tip"),
-                PartFault.LeadNotShorterThanThread =>
-                    (map.Has("lead") ? "lead" : "thread_length", $"the lead of {Lead(map, end)} is not shorter than the thread of {Written(map, "thread_length")}"),
-                PartFault.CutLongerThanEnd =>
-                    ("max_cut", $"a cut of {Written(map, "max_cut")} leaves nothing of the {Written(map, "center_to_tip")} from ball center to tip"),
+                    ("rethread", $"the thread of {thread} and {Written(map, "rethread")} more are longer than the {whole}"),
+                PartFault.LeadNotShorterThanThread => (
+                    map.Has("lead") ? "lead" : "thread_length",
+                    $"the lead of {Lead(map, end)} is not shorter than the thread of {thread}"),
+                PartFault.CutLongerThanEnd => ("max_cut", $"a cut of {Written(map, "max_cut")} leaves nothing of the {whole}"),
                 _ => throw Unexpected(fault),
             };
             map.Findings.Problem(map.SpanOf(key), message);

@@ -62,11 +62,8 @@ internal sealed class PartTable<T>(string kind) : IPartTable
         if (!_byId.TryAdd(id.Value, new Definition<T>(part, file, id.Span)))
         {
             Definition<T> first = _byId[id.Value];
-            file.Findings.Problem(
-                id.Span,
-                string.Create(
-                    Wording.Invariant,
-                    $"there is {kind} {Wording.Shown(id.Value)} already, at {first.File.Source.Name}:{first.File.Source.LineOf(first.Span.Start)}"));
+            string place = string.Create(Wording.Invariant, $"{first.File.Source.Name}:{first.File.Source.LineOf(first.Span.Start)}");
+            file.Findings.Problem(id.Span, $"there is {kind} {Wording.Shown(id.Value)} already, at {place}");
             return;
         }
 

@@ -163,7 +163,8 @@ internal sealed class RodBinder(LoadedFile file, PartTables tables, PlanRules jo
 
         if (said && !(IsBent(inner) && IsBent(outer)))
         {
-            file.Findings.Note(map.Find("clocking")?.Key.Span ?? span, "'clocking' changes nothing here: only where both ends are bent it does");
+            file.Findings.Note(
+                map.Find("clocking")?.Key.Span ?? span, "'clocking' changes nothing here: only where both ends are bent it does");
         }
 
         return rod;

@@ -24,7 +24,8 @@ internal readonly record struct RodLength(Length? Target, bool FromToe)
         bool toe = map.Has("rod") || map.Has("toe") || map.Has("want");
         if (points && toe)
         {
-            map.Findings.Problem(map.Span, "'length' is given either by the points 'from' and 'to' or by 'rod', 'toe' and 'want', not by both");
+            map.Findings.Problem(
+                map.Span, "'length' is given either by the points 'from' and 'to' or by 'rod', 'toe' and 'want', not by both");
         }
 
         if (toe)

@@ -18,7 +18,10 @@ internal enum Least
     AboveZero,
 }
 
-/// <summary>Reads the values of keys, each with its range. What is not there is null; so is what could not be read, which then has its problem.</summary>
+/// <summary>
+/// Reads the values of keys, each with its range. What is not there is null; so is what could not be read, which then has
+/// its problem.
+/// </summary>
 internal static class Values
 {
     /// <summary>A dimension or a measurement, with its tolerance.</summary>
@@ -208,18 +211,10 @@ internal static class Values
             return null;
         }
 
-        Span<double> coordinates = stackalloc double[3];
-        bool sound = true;
-        for (int i = 0; i < 3; i++)
-        {
-            Length? coordinate = Coordinate(map, list.Items[i]);
-            sound &= coordinate is not null;
-            coordinates[i] = coordinate?.Millimeters ?? 0;
-        }
-
-        return sound
-            ? new Point(Length.FromMillimeters(coordinates[0]), Length.FromMillimeters(coordinates[1]), Length.FromMillimeters(coordinates[2]))
-            : null;
+        Length? x = Coordinate(map, list.Items[0]);
+        Length? y = Coordinate(map, list.Items[1]);
+        Length? z = Coordinate(map, list.Items[2]);
+        return x is null || y is null || z is null ? null : new Point(x.Value, y.Value, z.Value);
     }
 
     private static Length? Coordinate(MapReader map, Node node)

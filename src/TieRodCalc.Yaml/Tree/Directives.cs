@@ -32,7 +32,8 @@ internal static class Directives
         TextSpan span = new(at, at + directive.Length);
         if (!directive.StartsWith("%YAML"))
         {
-            findings.Problem(span, directive.StartsWith("%TAG") ? "tags are not read here: remove the directive" : "unknown directive: remove it");
+            string message = directive.StartsWith("%TAG") ? "tags are not read here: remove the directive" : "unknown directive: remove it";
+            findings.Problem(span, message);
         }
         else if (directive["%YAML".Length..].Trim() is not "1.2")
         {

@@ -5,10 +5,10 @@ namespace TieRodCalc.Yaml.Tree;
 /// <summary>A list or map that is being read.</summary>
 internal sealed class Frame(Node container, bool flow)
 {
-    /// <summary>From how many keys on a set is worth its making.</summary>
+    /// <summary>From how many keys on a dictionary is worth its making.</summary>
     private const int FewKeys = 16;
 
-    private HashSet<string>? _keys;
+    private Dictionary<string, ScalarNode>? _keys;
 
     /// <summary>The list or map.</summary>
     public Node Container => container;
@@ -36,13 +36,13 @@ internal sealed class Frame(Node container, bool flow)
 
         if (_keys is null)
         {
-            _keys = new HashSet<string>(StringComparer.Ordinal);
+            _keys = new Dictionary<string, ScalarNode>(StringComparer.Ordinal);
             foreach ((ScalarNode Key, Node Value) entry in map.Entries)
             {
-                _keys.Add(entry.Key.Value);
+                _keys.TryAdd(entry.Key.Value, entry.Key);
             }
         }
 
-        return _keys.Add(key.Value) ? null : map.Find(key.Value)?.Key;
+        return _keys.TryAdd(key.Value, key) ? null : _keys[key.Value];
     }
 }

@@ -24,8 +24,8 @@ internal static class SyntaxFault
         ("unknown escape character", "a backslash in double quotes begins an escape, and this is none: use single quotes"),
         ("invalid Unicode", NoCharacter),
         ("hexadecimal", NoCharacter),
-        ("found invalid mapping", "a colon and a space cannot stand inside a value: put the value in quotes, or check how the line is indented"),
-        ("Mapping values are not allowed", "a colon cannot stand here: put the value in quotes, or check how the line is indented"),
+        ("found invalid mapping", $"a colon and a space cannot stand inside a value: {QuoteOrIndent}"),
+        ("Mapping values are not allowed", $"a colon cannot stand here: {QuoteOrIndent}"),
         ("Mapping keys are not allowed", "a question mark cannot stand here: put the value in quotes"),
         ("could not find expected ':'", "the colon behind this key is missing"),
         ("expected ',' or '}'", "a comma or a closing '}' is missing before this place"),
@@ -50,6 +50,7 @@ internal static class SyntaxFault
     private const string TabIndents = "a tab cannot indent a line: use spaces";
     private const string NoTags = "tags are not read here: remove it";
     private const string OtherVersion = "this program reads YAML 1.2";
+    private const string QuoteOrIndent = "put the value in quotes, or check how the line is indented";
     private const string NoCharacter = "this escape stands for no character";
     private const string DoesNotFit = "this does not fit what stands before it";
     private const string NotClosed = "a quotation mark opens here and never closes";

@@ -214,9 +214,9 @@ internal sealed class TreeBuilder
 
         if (frame.Earlier(key) is { } earlier)
         {
+            int line = _source.LineOf(earlier.Span.Start);
             _findings.Problem(
-                key.Span,
-                string.Create(Wording.Invariant, $"the key {Wording.Quote(key.Value)} stands here already, in line {_source.LineOf(earlier.Span.Start)}"));
+                key.Span, string.Create(Wording.Invariant, $"the key {Wording.Quote(key.Value)} stands here already, in line {line}"));
             return null;
         }
 

@@ -5,7 +5,7 @@ namespace TieRodCalc.Tests.Yaml;
 
 /// <summary>
 /// A file in which the expected places of problems stand between « and »: every test of a problem is at once one of its
-/// line, its column and what is marked.
+/// line, its column and what is marked. An empty mark stands where something is missing.
 /// </summary>
 internal sealed class Marked
 {
@@ -25,7 +25,7 @@ internal sealed class Marked
                     open = text.Length;
                     break;
                 case '»':
-                    _marks.Add((line, open - lineStart + 1, text.ToString(open, text.Length - open)));
+                    _marks.Add((line, open - lineStart + 1, OrNothing(text.ToString(open, text.Length - open))));
                     break;
                 default:
                     text.Append(c);
@@ -80,11 +80,20 @@ internal sealed class Marked
         return problem;
     }
 
+    /// <summary>Where something is missing, the one character behind it is marked, whatever it is.</summary>
+    private static string OrNothing(string marked) => marked is " " or "," or "}" or "]" ? "" : marked;
+
     private static (int Line, int Column, string Text) Place(Problem problem)
     {
         Assert.NotNull(problem.SourceLine);
         int start = problem.Column - 1;
-        string shown = problem.SourceLine.PadRight(start + problem.Length);
-        return (problem.Line, problem.Column, start < problem.SourceLine.Length ? shown.Substring(start, problem.Length) : "");
+        bool behind = start == problem.SourceLine.Length;
+        return (problem.Line, problem.Column, behind ? "" : OrNothing(problem.SourceLine.Substring(start, problem.Length)));
     }
+}
+
+/// <summary>Reads naturally at the end of a row of replacements.</summary>
+internal static class MarkedText
+{
+    public static Marked AsMarked(this string text) => new(text);
 }

@@ -1,0 +1,105 @@
+using TieRodCalc.Planning;
+using TieRodCalc.Steering;
+using TieRodCalc.Yaml;
+using UnitsNet;
+
+namespace TieRodCalc.Tests.Yaml;
+
+public class SteeringKeyTests
+{
+    private const string Right = "{axis: [[0 in, 20 in, 5 in], [0 in, 21 in, 15 in]], outer: [-6 in, 20 in, 6 in], inner: [-6 in, 6 in, 6 in]}";
+
+    private static readonly Length Target = Length.FromInches(15.75);
+
+    [Theory]
+    [InlineData("{arm: 6 in, joint: ahead of axle}", "left", 6, JointPlace.AheadOfAxle, 0)]
+    [InlineData("{arm: 6 in, joint: ahead of axle}", "right", 6, JointPlace.AheadOfAxle, 0)]
+    [InlineData("{arm: 6 in, joint: behind axle, rod_angle: -4 deg}", "left", 6, JointPlace.BehindAxle, -4)]
+    [InlineData("{arm: 6 in, joint: behind axle, left: {arm: 5 in, rod_angle: 3 deg}}", "left", 5, JointPlace.BehindAxle, 3)]
+    [InlineData("{arm: 6 in, joint: behind axle, left: {arm: 5 in}}", "right", 6, JointPlace.BehindAxle, 0)]
+    [InlineData("{joint: behind axle, left: {arm: 5 in}, right: {arm: 6 in}}", "right", 6, JointPlace.BehindAxle, 0)]
+    [InlineData("{arm: 6 in, left: {joint: behind axle}}", "left", 6, JointPlace.BehindAxle, 0)]
+    public void An_arm_for_both_sides_or_for_each(string steering, string side, double arm, JointPlace joint, double angle)
+    {
+        CarSide wanted = side == "left" ? CarSide.Left : CarSide.Right;
+        Assert.Equal(
+            SteeringGeometry.FromArm(wanted, Length.FromInches(arm), joint, Angle.FromDegrees(angle), Target), Request(steering, side).Steering);
+    }
+
+    [Fact]
+    public void Points_of_one_side()
+    {
+        Point At(double x, double y, double z) => new(Length.FromInches(x), Length.FromInches(y), Length.FromInches(z));
+        SteeringGeometry expected = SteeringGeometry.FromPoints(CarSide.Right, At(0, 20, 5), At(0, 21, 15), At(-6, 20, 6), At(-6, 6, 6));
+        Assert.Equal(expected.RodLength, Request($"{{right: {Right}}}", "right").Steering!.RodLength);
+        Assert.Null(Request($"{{right: {Right}}}", "left").Steering);
+        Assert.NotNull(Request($"{{arm: 6 in, joint: behind axle, right: {Right}}}", "left").Steering);
+    }
+
+    [Fact]
+    public void One_rod_between_the_wheels_has_the_left_geometry_whatever_its_side()
+    {
+        SteeringGeometry left = SteeringGeometry.FromArm(CarSide.Left, Length.FromInches(6), JointPlace.BehindAxle, Angle.Zero, Target);
+        Assert.Equal(left, Request("{layout: one rod between wheels, arm: 6 in, joint: behind axle}", "right").Steering);
+        Assert.Equal(
+            left, Request("{layout: one rod between wheels, left: {arm: 6 in, joint: behind axle}, right: {arm: 5 in, joint: behind axle}}", null).Steering);
+        Assert.Equal(CarSide.Right, Request("{layout: one rod between wheels, right: {arm: 5 in, joint: behind axle}}", "left").Steering!.Side);
+    }
+
+    [Fact]
+    public void Without_a_side_or_an_arm_there_is_no_geometry()
+    {
+        Assert.Null(Request("{arm: 6 in, joint: behind axle}", null).Steering);
+        Assert.Null(Request("{plates: 24 in}", "left").Steering);
+        Assert.Equal(609.6, Request("{plates: 24 in}", "left").Plates!.Value.Millimeters, 1e-9);
+        Assert.Null(Request("{layout: rod per side}", "left").Plates);
+    }
+
+    [Theory]
+    [InlineData("{toe: {now: 1/8 in out, want: 1/16 in in}}")]
+    [InlineData("{toe: {now: {each: {left: 0.25 deg in, right: 3 mm out}}, want: {each: {left: 0 in, right: 0 mm}}}}")]
+    [InlineData("{toe: {each: {left: 0.25 deg in, right: 3 mm out}, want: 0 in}}")]
+    [InlineData("{toe: {each: {left: 0.25 deg in}}}")]
+    public void Toe_is_read_and_noted(string steering)
+    {
+        CheckedFile read = Marked.Check(Job(steering, "left"));
+        Assert.Empty(read.Problems);
+        Assert.Contains(read.Notes, note => note.Message.StartsWith("'toe' is read", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("{«layuot»: rod per side}", "'steering' of the job has no key 'layuot'", "layout")]
+    [InlineData("{layout: «rod per sides»}", "'layout' must be rod per side or one rod between wheels", "rod per side")]
+    [InlineData("{arm: «0 in», joint: behind axle}", "'arm' must be above zero")]
+    [InlineData("{arm: 6 in, joint: «behind axel»}", "'joint' must be behind axle or ahead of axle", "behind axle")]
+    [InlineData("{arm: 6 in, joint: behind axle, rod_angle: «90 deg»}", "'rod_angle' must be above -90 and below 90 deg")]
+    [InlineData("{arm: 6 in, joint: behind axle, rod_angle: «-90 deg»}", "'rod_angle' must be above -90 and below 90 deg")]
+    [InlineData("{plates: «0 in»}", "'plates' must be above zero")]
+    [InlineData("«{arm: 6 in}»", "'joint' is missing in 'steering' of the job")]
+    [InlineData("«{joint: behind axle}»", "'arm' is missing in 'steering' of the job")]
+    [InlineData("{left: «{arm: 6 in}»}", "'joint' is missing in 'left' of 'steering' of the job")]
+    [InlineData("{joint: behind axle, left: «{rod_angle: 3 deg}»}", "'arm' is missing in 'left'")]
+    [InlineData("{left: «{axis: [[0 in, 0 in, 0 in], [0 in, 0 in, 1 in]], outer: [1 in, 0 in, 0 in]}»}", "'inner' is missing in 'left'")]
+    [InlineData("{left: «{arm: 6 in, joint: behind axle, outer: [1 in, 0 in, 0 in]}»}", "not by both")]
+    [InlineData("{left: {axis: «[[0 in, 0 in, 0 in], [0 mm, 0 in, 0 in]]», outer: [1 in, 0 in, 0 in], inner: [1 in, 1 in, 0 in]}}", "the two points of the steer axis are the same")]
+    [InlineData("{left: {axis: «[[0 in, 0 in, 0 in]]», outer: [1 in, 0 in, 0 in], inner: [1 in, 1 in, 0 in]}}", "'axis' must be two points")]
+    [InlineData("{left: {axis: [[0 in, 0 in, 0 in], «[0 in]»], outer: [1 in, 0 in, 0 in], inner: [1 in, 1 in, 0 in]}}", "a point has three coordinates")]
+    [InlineData("{left: {axis: [[0 in, 0 in, 0«»], [0 in, 0 in, 1 in]], outer: [1 in, 0 in, 0 in], inner: [1 in, 1 in, 0 in]}}", "the unit is missing")]
+    [InlineData("{toe: {now: «x»}}", "toe")]
+    [InlineData("{toe: {now: 0 in, «each»: {left: 0 in}}}", "not by both")]
+    [InlineData("{toe: {now: {each: {«front»: 0 in}}}}", "'each' of 'now' of 'toe' of 'steering' of the job has no key 'front'")]
+    [InlineData("{toe: «1/8 in out»}", "'toe' must be keys and values")]
+    public void Is_checked(string steering, string phrase, string? suggestion = null) =>
+        new Marked(Job(steering, "left")).Problem(phrase, suggestion);
+
+    private static string Job(string steering, string? side) => Samples.Job
+        .Replace("    side: left\n", side is null ? "" : $"    side: {side}\n", StringComparison.Ordinal)
+        .Replace("rods:\n", $"steering: {steering}\nrods:\n", StringComparison.Ordinal);
+
+    private static RodRequest Request(string steering, string? side)
+    {
+        CheckedFile read = Marked.Check(Job(steering, side));
+        Assert.Empty(read.Problems);
+        return read.Job!.Rods[0].Request!;
+    }
+}
