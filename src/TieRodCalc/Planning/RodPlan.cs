@@ -68,9 +68,8 @@ public sealed record Travel(Length Length, double Turns, Limit? EndsAt, RodSide?
             return new Travel(Length.Zero, 0, null, null);
         }
 
-        (double Axial, Limit Limit, RodSide? End) first = longer
-            ? (double.PositiveInfinity, Limit.Tips, null)
-            : (rod.Sleeve - rod.TipGap - inner - outer, Limit.Tips, null);
+        // Of limits that are met together the first one gives the name: inner end, outer end, tips.
+        (double Axial, Limit Limit, RodSide? End) first = (double.PositiveInfinity, Limit.Tips, null);
         foreach (RodSide side in (ReadOnlySpan<RodSide>)[RodSide.Inner, RodSide.Outer])
         {
             double insertion = side == RodSide.Inner ? inner : outer;
@@ -78,8 +77,12 @@ public sealed record Travel(Length Length, double Turns, Limit? EndsAt, RodSide?
             (double room, Limit limit) = inward > 0
                 ? RoomInward(rod, side, insertion, cuts[side])
                 : (insertion - rod[side].Least.At, rod[side].Least.Limit);
-            double travel = room / Math.Abs(inward);
-            first = travel < first.Axial ? (travel, limit, side) : first;
+            first = Earlier(first, (room / Math.Abs(inward), limit, side));
+        }
+
+        if (!longer)
+        {
+            first = Earlier(first, (rod.Sleeve - rod.TipGap - inner - outer, Limit.Tips, null));
         }
 
         double reached = Math.Max(0, first.Axial);
@@ -87,11 +90,16 @@ public sealed record Travel(Length Length, double Turns, Limit? EndsAt, RodSide?
         return new Travel(Length.FromMillimeters(length), reached / Math.Abs(turning.AxialPerTurn), first.Limit, first.End);
     }
 
+    private static (double Axial, Limit Limit, RodSide? End) Earlier(
+        (double Axial, Limit Limit, RodSide? End) first, (double Axial, Limit Limit, RodSide? End) other) =>
+        other.Axial < first.Axial - Millimeters.Negligible ? other : first with { Axial = Math.Min(first.Axial, other.Axial) };
+
     private static (double Room, Limit Limit) RoomInward(in RodDimensions rod, RodSide side, double insertion, double cut)
     {
         Bound deepest = rod.Deepest(side);
         double nutRoom = rod[side].NutRoom(insertion, cut);
-        return nutRoom < deepest.At - insertion ? (nutRoom, Limit.NutRoom) : (deepest.At - insertion, deepest.Limit);
+        double boreRoom = deepest.At - insertion;
+        return (Math.Min(nutRoom, boreRoom), nutRoom <= boreRoom + Millimeters.Negligible ? Limit.NutRoom : deepest.Limit);
     }
 }
 
@@ -126,7 +134,7 @@ public sealed record StartProcedure(RodSide First, double AloneTurns, Length Sho
                 RodSide.Inner, innerTurns, Length.FromMillimeters(rod.Inner.Showing(inner, cuts.Inner)), null, outerTurns);
         }
 
-        RodSide first = innerTurns >= outerTurns ? RodSide.Inner : RodSide.Outer;
+        RodSide first = innerTurns >= outerTurns - Millimeters.Negligible ? RodSide.Inner : RodSide.Outer;
         double alone = Math.Abs(innerTurns - outerTurns);
         double showing = rod[first].Showing(alone * rod[first].Pitch, cuts[first]);
         return new StartProcedure(first, alone, Length.FromMillimeters(showing), Math.Min(innerTurns, outerTurns), null);

@@ -225,7 +225,18 @@ internal readonly struct SettingProblem
             }
         }
 
-        public List<BindingLimit> Sorted() =>
-            [.. _found.OrderByDescending(limit => Millimeters.Of(limit.MissedBy)).ThenBy(limit => limit.End).ThenBy(limit => limit.Limit)];
+        /// <summary>Greatest miss first; equal misses stay in the order in which they were found.</summary>
+        public List<BindingLimit> Sorted()
+        {
+            List<BindingLimit> sorted = [];
+            foreach (BindingLimit limit in _found)
+            {
+                double missedBy = Millimeters.Of(limit.MissedBy) - Millimeters.Negligible;
+                int place = sorted.FindIndex(known => Millimeters.Of(known.MissedBy) < missedBy);
+                sorted.Insert(place < 0 ? sorted.Count : place, limit);
+            }
+
+            return sorted;
+        }
     }
 }

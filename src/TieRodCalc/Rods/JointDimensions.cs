@@ -72,5 +72,7 @@ internal readonly record struct JointDimensions
     /// <summary>Thread outside the sleeve's face, what a caliper reads: <c>(t - x) - s</c>.</summary>
     public double Showing(double s, double x) => ThreadLength - x - s;
 
-    private static Bound Larger(Bound bound, double at, Limit limit) => at > bound.At ? new(at, limit) : bound;
+    /// <summary>The larger bound; of two that are equal the first one gives the name.</summary>
+    private static Bound Larger(Bound bound, double at, Limit limit) =>
+        at > bound.At + Millimeters.Negligible ? new(at, limit) : bound with { At = Math.Max(at, bound.At) };
 }

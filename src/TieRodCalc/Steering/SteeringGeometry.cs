@@ -130,7 +130,10 @@ public sealed record SteeringGeometry
         return _inward * Math.Atan2(spin.X, spin.Y);
     }
 
-    /// <summary>The turn of the upright that gives a toe: <c>spin(turn)</c> stands square to the wanted ground line.</summary>
+    /// <summary>
+    /// The turn of the upright that gives a toe: <c>spin(turn)</c> stands square to the wanted ground line. Not finite where
+    /// none does.
+    /// </summary>
     internal double TurnForToe(double toe)
     {
         Vector spin = new(0, 1, 0);
@@ -141,12 +144,21 @@ public sealed record SteeringGeometry
         double cosine = Math.Cos(_inward * toe);
         double Part(Vector v) => v.X * cosine - v.Y * sine;
 
-        // Part(along) + Part(across) cos(turn) + Part(aside) sin(turn) = 0; of the two answers the nearer one is meant.
+        // Part(along) + Part(across) cos(turn) + Part(aside) sin(turn) = 0 has two answers; the ground line of one may point
+        // backward. Of those that point forward the nearer one is meant.
         double phase = Math.Atan2(Part(aside), Part(across));
         double half = Math.Acos(-Part(along) / Math.Sqrt(Square(Part(across)) + Square(Part(aside))));
-        double one = Math.IEEERemainder(phase + half, 2 * Math.PI);
-        double other = Math.IEEERemainder(phase - half, 2 * Math.PI);
-        return Math.Abs(one) <= Math.Abs(other) ? one : other;
+        double nearest = double.NaN;
+        foreach (double answer in (ReadOnlySpan<double>)[phase + half, phase - half])
+        {
+            double turn = Math.IEEERemainder(answer, 2 * Math.PI);
+            if (Math.Cos(ToeAfter(turn) - toe) > 0 && !(Math.Abs(turn) >= Math.Abs(nearest)))
+            {
+                nearest = turn;
+            }
+        }
+
+        return nearest;
     }
 
     private static double Square(double value) => value * value;

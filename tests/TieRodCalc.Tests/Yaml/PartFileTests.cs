@@ -84,7 +84,7 @@ public sealed class PartFileTests : IDisposable
         _folder.Write("parts/sleeves.yml", Sleeves.Replace("open", "opne", StringComparison.Ordinal));
         string job = Job("[../parts/ends.yaml, ../parts/sleeves.yml]", "unit: mm\n");
         IReadOnlyList<Problem> problems = JobReader.Read(job).Problems;
-        string folder = Path.Combine(Path.GetDirectoryName(job)!, "../parts/");
+        string folder = _folder.At("parts") + Path.DirectorySeparatorChar;
         Assert.Equal(
             [(job, 4), (folder + "ends.yaml", 3), (folder + "ends.yaml", 5), (folder + "ends.yaml", 7), (folder + "sleeves.yml", 5)],
             problems.Select(problem => (problem.File, problem.Line)));
@@ -134,7 +134,7 @@ public sealed class PartFileTests : IDisposable
     {
         _folder.Write("parts/more.yaml", "tierodcalc: 1\nmaterials:\n  - {id: other}\n  - {id: steel}\n  - {id: other}\n");
         IReadOnlyList<Problem> problems = JobReader.Read(Job("[../parts/sleeves.yml, ../parts/more.yaml, ../parts/ends.yaml]")).Problems;
-        string folder = Path.Combine(_folder.At("jobs"), "../parts/");
+        string folder = _folder.At("parts") + Path.DirectorySeparatorChar;
         Assert.Equal(
             [
                 (folder + "more.yaml", 4, 10, 5, $"there is a material steel already, at {folder}sleeves.yml:3"),
