@@ -18,7 +18,7 @@ internal sealed class CutText(Page page, LengthDisplay unit)
         if (solution.InnerCut is { IsNeeded: true } || solution.OuterCut is { IsNeeded: true })
         {
             page.Sentence(
-                "Run the nut on first. Saw on the waste side of the line; no torch, no hot wheel. File the lead chamfer again, then "
+                "Run a nut on first. Saw on the waste side of the line; no torch, no hot wheel. File the lead chamfer again, then "
                 + "run the nut off over the new end to clean the thread. When unsure cut less: it can be cut again, and not put back.");
         }
     }

@@ -11,11 +11,6 @@ namespace TieRodCalc.Tests.Text;
 /// <summary>What must hold of every text and every value.</summary>
 public class TextProperties
 {
-    /// <summary>Fixed, so that a run can be repeated.</summary>
-    private const string Replay = "(20240611,4711)";
-
-    private const int Many = 2000;
-
     /// <summary>Pieces that values are made of, and some that they are not; what is put together of them comes near to every rule.</summary>
     private static readonly string[] Pieces =
     [
@@ -76,14 +71,14 @@ public class TextProperties
         }
     }
 
-    [Property(MaxTest = Many, Replay = Replay)]
+    [Property(MaxTest = RandomCounts.Texts, Replay = RandomCounts.Replay)]
     public Property Any_text_gives_a_value_or_a_fault_inside_it() => Prop.ForAll(
         ArbMap.Default.ArbFor<NonNull<string>>(), text => Sound(text.Get));
 
-    [Property(MaxTest = 5 * Many, Replay = Replay)]
+    [Property(MaxTest = 5 * RandomCounts.Texts, Replay = RandomCounts.Replay)]
     public Property A_text_of_likely_pieces_gives_a_value_or_a_fault_inside_it() => Prop.ForAll(Texts(), Sound);
 
-    [Property(MaxTest = Many, Replay = Replay)]
+    [Property(MaxTest = RandomCounts.Texts, Replay = RandomCounts.Replay)]
     public Property A_decimal_length_is_off_by_half_of_its_last_digit_at_most() => Prop.ForAll(Lengths(), mm =>
     {
         var value = Length.FromMillimeters(mm);
@@ -93,7 +88,7 @@ public class TextProperties
         Assert.InRange(Math.Abs(millimeters.Millimeters - mm), 0, 0.005 + 1e-9);
     });
 
-    [Property(MaxTest = Many, Replay = Replay)]
+    [Property(MaxTest = RandomCounts.Texts, Replay = RandomCounts.Replay)]
     public Property A_fraction_is_off_by_a_hundred_and_twenty_eighth_at_most_and_says_so() => Prop.ForAll(Lengths(), mm =>
     {
         string text = LengthFormat.Fraction(Length.FromMillimeters(mm));
@@ -102,11 +97,11 @@ public class TextProperties
         Assert.True(Math.Abs(missed - 0.0254) < 1e-9 || text.StartsWith('~') == missed > 0.0254, text);
     });
 
-    [Property(MaxTest = Many, Replay = Replay)]
+    [Property(MaxTest = RandomCounts.Texts, Replay = RandomCounts.Replay)]
     public Property A_decimal_in_millimeters_is_read_as_the_same_number() => Prop.ForAll(Lengths(), mm =>
         Assert.Equal(mm, LengthText.ParseSigned(Invariant($"{(decimal)mm} mm")).Value.Millimeters));
 
-    [Property(MaxTest = Many, Replay = Replay)]
+    [Property(MaxTest = RandomCounts.Texts, Replay = RandomCounts.Replay)]
     public Property A_thread_that_was_written_reads_the_same() => Prop.ForAll(ThreadDesignations().ToArbitrary(), thread =>
     {
         string text = ThreadText.Format(thread);

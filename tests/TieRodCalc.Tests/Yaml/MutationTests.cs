@@ -7,9 +7,6 @@ namespace TieRodCalc.Tests.Yaml;
 /// <summary>Sound files, spoiled at random: whatever comes of it is a value, and every problem has a place.</summary>
 public class MutationTests
 {
-    private const int Seed = 20270127;
-    private const int Count = 3000;
-
     private static readonly string[] Pieces =
     [
         "[", "]", "{", "}", ":", ": ", "- ", "? ", "#", " #", "&a ", "*a", "!t ", "!!str ", "|", ">", "'", "\"", "\\", "%", "@", "`", ",", "\t",
@@ -27,12 +24,12 @@ public class MutationTests
     [Fact]
     public void A_spoiled_file_is_a_value_with_places()
     {
-        Random random = new(Seed);
+        Random random = new(RandomCounts.Seed);
         int sound = 0;
-        for (int i = 0; i < Count; i++)
+        for (int i = 0; i < RandomCounts.Files; i++)
         {
             string text = Spoiled(random);
-            string seen = string.Create(CultureInfo.InvariantCulture, $"seed {Seed}, sample {i}:\n{text}");
+            string seen = string.Create(CultureInfo.InvariantCulture, $"seed {RandomCounts.Seed}, sample {i}:\n{text}");
             CheckedFile read = Reading(text, seen);
             sound += read.Problems.Count == 0 ? 1 : 0;
             Assert.True(read.Problems.Count == 0 == (read.Job is not null || read.Parts is not null), seen);
@@ -42,7 +39,7 @@ public class MutationTests
         }
 
         // Enough of both, so that both are tested.
-        Assert.InRange(sound, Count / 20, Count * 19 / 20);
+        Assert.InRange(sound, RandomCounts.Files / 20, RandomCounts.Files * 19 / 20);
     }
 
     private static CheckedFile Reading(string text, string seen)

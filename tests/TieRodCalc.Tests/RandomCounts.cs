@@ -1,6 +1,6 @@
 using System.Globalization;
 
-namespace TieRodCalc.Tests.Planning;
+namespace TieRodCalc.Tests;
 
 /// <summary>How many random cases the tests draw, and from which seed: the one place that says so.</summary>
 internal static class RandomCounts
@@ -10,6 +10,12 @@ internal static class RandomCounts
 
     /// <summary>Seed of every draw.</summary>
     public const int Seed = 271_828;
+
+    /// <summary>The same seed as the property attributes take it.</summary>
+    public const string Replay = "(271828,4711)";
+
+    /// <summary>Random texts for each reader of values; attributes take a constant only.</summary>
+    public const int Texts = 2_000;
 
     private const int DefaultRods = 20_000;
 
@@ -21,6 +27,9 @@ internal static class RandomCounts
 
     /// <summary>Random steering geometries: a tenth of the rods.</summary>
     public static int Geometries => Math.Max(1, Rods / 10);
+
+    /// <summary>Spoiled part and job files: three for every twenty rods.</summary>
+    public static int Files => Math.Max(200, Rods * 3 / 20);
 
     /// <summary>What a test prints so that its draw can be repeated.</summary>
     public static string Description => string.Create(
