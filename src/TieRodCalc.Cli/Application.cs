@@ -54,11 +54,7 @@ internal static class Application
             Error = help,
             ProcessTerminationTimeout = null,
         });
-        if (help.GetStringBuilder() is { Length: > 0 } written)
-        {
-            terminal.Write(written.ToString());
-        }
-
-        return status;
+        string helped = help.ToString();
+        return helped.Length == 0 ? status : terminal.Write(helped) ?? status;
     }
 }

@@ -9,7 +9,7 @@ internal static class ExitStatus
     /// <summary>Computed, but a rod is not buildable or not locked.</summary>
     public const int DoesNotHold = 1;
 
-    /// <summary>Input or command line wrong, or a file that cannot be read.</summary>
+    /// <summary>Input or command line wrong, or a file that cannot be read or written.</summary>
     public const int WrongInput = 2;
 
     /// <summary>A fault of the program itself.</summary>

@@ -3,38 +3,54 @@ using System.Text;
 namespace TieRodCalc.Cli;
 
 /// <summary>Where a command reads and writes. Text is UTF-8 whatever the locale.</summary>
-/// <param name="Input">Standard input.</param>
+/// <param name="Input">Opens standard input.</param>
 /// <param name="Output">Standard output: results, and nothing else.</param>
 /// <param name="Error">Standard error: everything else.</param>
-internal sealed record Terminal(Stream Input, Stream Output, Stream Error)
+internal sealed record Terminal(Func<Stream> Input, Stream Output, Stream Error)
 {
     private static readonly UTF8Encoding Utf8 = new(encoderShouldEmitUTF8Identifier: false);
 
     /// <summary>Writes a result, whole.</summary>
-    public void Write(string text) => Write(Output, text);
+    /// <returns>
+    /// Null where it was written; otherwise the exit status that is left: a reader that has closed its end of the pipe has seen
+    /// enough, and anything else is a fault, which has been said then.
+    /// </returns>
+    public int? Write(string text)
+    {
+        switch (Try(Output, text))
+        {
+            case null:
+                return null;
+            case { } fault when IsBrokenPipe(fault):
+                return ExitStatus.Holds;
+            case { } fault:
+                Complain($"tierodcalc: the result cannot be written: {fault.Message}\n");
+                return ExitStatus.WrongInput;
+        }
+    }
 
-    /// <summary>Writes to standard error.</summary>
-    public void Complain(string text) => Write(Error, text);
+    /// <summary>Writes to standard error; where that cannot be written, there is nobody to tell.</summary>
+    public void Complain(string text) => _ = Try(Error, text);
 
-    /// <summary>A reader that has closed its end of the pipe has seen enough: that is no fault.</summary>
-    private static void Write(Stream stream, string text)
+    private static Exception? Try(Stream stream, string text)
     {
         try
         {
             stream.Write(Utf8.GetBytes(text));
             stream.Flush();
+            return null;
         }
-        catch (IOException error) when (IsBrokenPipe(error))
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or NotSupportedException)
         {
-            // Nobody reads on.
+            return fault;
         }
     }
 
-    private static bool IsBrokenPipe(IOException error)
+    private static bool IsBrokenPipe(Exception fault)
     {
         const int BrokenPipeOfUnix = 32;
         const int BrokenPipeOfWindows = unchecked((int)0x8007006D);
         const int NoDataOfWindows = unchecked((int)0x800700E8);
-        return error.HResult is BrokenPipeOfUnix or BrokenPipeOfWindows or NoDataOfWindows;
+        return fault.HResult is BrokenPipeOfUnix or BrokenPipeOfWindows or NoDataOfWindows;
     }
 }

@@ -1,18 +1,9 @@
 using TieRodCalc.Planning;
 using TieRodCalc.Rods;
 using TieRodCalc.Steering;
+using TieRodCalc.Text;
 
 namespace TieRodCalc.Yaml;
-
-/// <summary>The unit that results are shown in first; the other stands beside it.</summary>
-public enum JobUnits
-{
-    /// <summary>Inches.</summary>
-    Inch,
-
-    /// <summary>Millimeters.</summary>
-    Millimeter,
-}
 
 /// <summary>A job file, its parts resolved.</summary>
 public sealed record Job
@@ -21,7 +12,7 @@ public sealed record Job
     public string? Name { get; init; }
 
     /// <summary>Unit of the results.</summary>
-    public JobUnits Units { get; init; }
+    public LengthDisplay Units { get; init; }
 
     /// <summary>The parts of all its part files and its own.</summary>
     public required PartCatalog Catalog { get; init; }

@@ -1,4 +1,5 @@
 using TieRodCalc.Planning;
+using TieRodCalc.Text;
 using TieRodCalc.Yaml.Binding;
 using TieRodCalc.Yaml.Tree;
 
@@ -18,8 +19,8 @@ internal static class JobBinder
         parts.Read();
         files = [file, .. parts.Files];
         PartTables tables = PartTables.Of(files, parts.Whole);
-        JobUnits units = top.Choose("units", Choices.Units) ?? JobUnits.Inch;
-        PlanRules rules = Rules.Read(top).Over(units == JobUnits.Inch ? PlanRules.Inch : PlanRules.Metric);
+        LengthDisplay units = top.Choose("units", Choices.Units) ?? LengthDisplay.Inch;
+        PlanRules rules = Rules.Read(top).Over(units == LengthDisplay.Inch ? PlanRules.Inch : PlanRules.Metric);
         SteeringSetup steering = SteeringBinder.Bind(top);
         Job job = new()
         {

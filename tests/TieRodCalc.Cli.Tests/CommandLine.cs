@@ -13,7 +13,7 @@ internal sealed record CommandLine(int Status, string Output, string Error)
         using MemoryStream standardInput = new(Encoding.UTF8.GetBytes(input));
         using MemoryStream output = new();
         using MemoryStream error = new();
-        int status = Application.Run(args, new Terminal(standardInput, output, error));
+        int status = Application.Run(args, new Terminal(() => standardInput, output, error));
         return new CommandLine(status, Encoding.UTF8.GetString(output.ToArray()), Encoding.UTF8.GetString(error.ToArray()));
     }
 

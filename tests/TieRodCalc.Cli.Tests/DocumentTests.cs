@@ -73,8 +73,6 @@ public sealed class DocumentTests
         }
 
         string command = line[Output.Length..line.IndexOf(" -->", StringComparison.Ordinal)];
-        string[] args = [.. command.Split(' ').Select(word => word.EndsWith(".yaml", StringComparison.Ordinal) ? Path.Combine(Repository.Root, word) : word)];
-        CommandLine run = CommandLine.Run(args);
-        return $"```\n$ tierodcalc {command}\n{run.Output.Replace(Repository.Root + Path.DirectorySeparatorChar, string.Empty, StringComparison.Ordinal)}{run.Error}```\n";
+        return $"```\n$ tierodcalc {command}\n{CommandProcess.Output(command.Split(' '))}```\n";
     }
 }

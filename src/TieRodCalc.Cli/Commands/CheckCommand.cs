@@ -22,6 +22,13 @@ internal static class CheckCommand
         {
             files,
         };
+        files.Validators.Add(result =>
+        {
+            foreach (string word in result.Tokens.Select(token => token.Value).Where(word => word.Length > 1 && word.StartsWith('-')))
+            {
+                result.AddError($"Unrecognized option '{word}'.");
+            }
+        });
         command.SetAction(parsed => Run(parsed.GetValue(files)!, terminal));
         return command;
     }
@@ -33,7 +40,7 @@ internal static class CheckCommand
         foreach (string path in paths)
         {
             CheckedFile file = path == JobSource.StandardInput
-                ? JobReader.Check(terminal.Input, path, Directory.GetCurrentDirectory())
+                ? JobReader.Check(terminal.Input(), path, JobSource.CurrentFolder)
                 : JobReader.Check(path);
             problems.AddRange(file.Problems.Where(problem => !problems.Contains(problem)));
             found.Append(path).Append(": ").Append(Content(file)).Append('\n');
@@ -49,8 +56,7 @@ internal static class CheckCommand
             return ExitStatus.WrongInput;
         }
 
-        terminal.Write(found.ToString());
-        return ExitStatus.Holds;
+        return terminal.Write(found.ToString()) ?? ExitStatus.Holds;
     }
 
     private static string Content(CheckedFile file) => file switch

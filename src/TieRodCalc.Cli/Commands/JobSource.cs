@@ -10,6 +10,9 @@ internal sealed class JobSource
     /// <summary>The name that stands for standard input.</summary>
     public const string StandardInput = "-";
 
+    /// <summary>The folder that the paths of a job from standard input are relative to.</summary>
+    public const string CurrentFolder = "";
+
     private readonly Argument<string> _job = new("JOB") { Description = "The job file; - reads it from standard input." };
 
     private readonly Option<string[]> _rods = new("--rod")
@@ -38,7 +41,7 @@ internal sealed class JobSource
     {
         string path = parsed.GetValue(_job)!;
         Reading<Job> reading = path == StandardInput
-            ? JobReader.Read(terminal.Input, StandardInput, Directory.GetCurrentDirectory())
+            ? JobReader.Read(terminal.Input(), StandardInput, CurrentFolder)
             : JobReader.Read(path);
         if (reading.Value is not { } job)
         {

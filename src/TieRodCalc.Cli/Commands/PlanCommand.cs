@@ -29,11 +29,10 @@ internal static class PlanCommand
 
         Job job = read.Reading.Value!;
         List<(JobRod Rod, RodPlan Plan)> plans = [.. read.Rods.Select(rod => (rod, RodPlanner.Plan(rod.Rod!, rod.Request!)))];
-        terminal.Write(source.WantsJson(parsed)
+        bool holds = plans.All(planned => planned.Plan.Verdict != Verdict.NotBuildable && planned.Plan.Locking != Locking.None);
+        int? notWritten = terminal.Write(source.WantsJson(parsed)
             ? PlanJson.Of(job, plans, read.Reading.Notes)
             : PlanText.Of(job, plans, read.Reading.Notes));
-        return plans.All(planned => planned.Plan.Verdict != Verdict.NotBuildable && planned.Plan.Locking != Locking.None)
-            ? ExitStatus.Holds
-            : ExitStatus.DoesNotHold;
+        return notWritten ?? (holds ? ExitStatus.Holds : ExitStatus.DoesNotHold);
     }
 }

@@ -23,7 +23,8 @@ internal sealed class CutText(Page page, LengthDisplay unit)
         }
     }
 
-    private string Both(Length length) => Page.Whole(LengthFormat.Both(length, unit));
+    private string Both(Length length, LengthRounding rounding = LengthRounding.Nearest) =>
+        Page.Whole(LengthFormat.Both(length, unit, rounding));
 
     private void AddEnd(string name, ThreadedEnd end, CutAdvice? cut)
     {
@@ -50,8 +51,8 @@ internal sealed class CutText(Page page, LengthDisplay unit)
 
         page
             .Row("  full thread left", Both(cut.ThreadLeft))
-            .Row("  least that works", Both(cut.Least))
-            .Row("  most that works", $"{Both(cut.Most)}: {Both(cut.Spare)} may still be taken off by mistake");
+            .Row("  least that works", Both(cut.Least, LengthRounding.Up))
+            .Row("  most that works", $"{Both(cut.Most, LengthRounding.Down)}: {Both(cut.Spare, LengthRounding.Down)} may still be taken off by mistake");
         if (end.Thread.Hand == Hand.Left)
         {
             page.Row(string.Empty, "A left-hand thread needs a left-hand die.");

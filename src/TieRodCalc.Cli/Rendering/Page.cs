@@ -16,8 +16,8 @@ internal sealed class Page
 
     public Page Heading(string text)
     {
-        _text.Append('\n').Append(text).Append('\n');
-        return this;
+        _text.Append('\n');
+        return Wrap(string.Empty, text, Indent);
     }
 
     /// <summary>A sentence, wrapped; its later lines stand <paramref name="hang"/> further in.</summary>

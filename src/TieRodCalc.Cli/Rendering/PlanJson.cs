@@ -20,12 +20,12 @@ internal static class PlanJson
     /// <summary>The JSON of a job's plans.</summary>
     public static string Of(Job job, IReadOnlyList<(JobRod Rod, RodPlan Plan)> plans, IReadOnlyList<Problem> notes)
     {
-        PlanSentences sentences = new(job.Units == JobUnits.Inch ? LengthDisplay.Inch : LengthDisplay.Millimeter);
+        PlanSentences sentences = new(job.Units);
         PlanDocument document = new(
             1,
             job.Name,
             [.. plans.Select(planned => Rod(planned.Rod.Name, planned.Plan, sentences))],
-            [.. notes.Select(note => new NotUsedJson(note.File, note.Line, note.Column, note.Message))]);
+            [.. notes.Select(note => new NoteJson(note.File, note.Line, note.Column, note.Message))]);
         return JsonSerializer.Serialize(document, Shapes.PlanDocument) + "\n";
     }
 

@@ -5,9 +5,9 @@ namespace TieRodCalc.Cli.Rendering;
 // The shape of `plan --json`. Property names become snake case; the unit is part of the name.
 
 internal sealed record PlanDocument(
-    int Tierodcalc, string? Job, IReadOnlyList<RodJson> Rods, IReadOnlyList<NotUsedJson> NotUsed);
+    int Tierodcalc, string? Job, IReadOnlyList<RodJson> Rods, IReadOnlyList<NoteJson> Notes);
 
-internal sealed record NotUsedJson(string File, int Line, int Column, string Text);
+internal sealed record NoteJson(string File, int Line, int Column, string Text);
 
 internal sealed record RodJson(
     string Name,

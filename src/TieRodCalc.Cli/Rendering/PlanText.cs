@@ -24,7 +24,7 @@ internal sealed class PlanText
     /// <summary>The text of a job's plans.</summary>
     public static string Of(Job job, IReadOnlyList<(JobRod Rod, RodPlan Plan)> plans, IReadOnlyList<Problem> notes)
     {
-        PlanText text = new(job.Units == JobUnits.Inch ? LengthDisplay.Inch : LengthDisplay.Millimeter);
+        PlanText text = new(job.Units);
         if (job.Name is { } name)
         {
             text._page.Sentence(name, indent: 0);
@@ -39,9 +39,17 @@ internal sealed class PlanText
         return text._page.ToString();
     }
 
-    private string Both(Length length) => Page.Whole(LengthFormat.Both(length, _unit));
+    private string Both(Length length, LengthRounding rounding = LengthRounding.Nearest) =>
+        Page.Whole(LengthFormat.Both(length, _unit, rounding));
 
-    private string Short(Length length) => Page.Whole(LengthFormat.Decimal(length, _unit));
+    private string Short(Length length, LengthRounding rounding = LengthRounding.Nearest) =>
+        Page.Whole(LengthFormat.Decimal(length, _unit, rounding));
+
+    /// <summary>What there is, never shown as more than it is.</summary>
+    private string AtMost(Length length) => Both(length, LengthRounding.Down);
+
+    /// <summary>From and to, never shown wider than they are.</summary>
+    private string Span(LengthSpan span) => $"{Both(span.Shortest, LengthRounding.Up)} to {Both(span.Longest, LengthRounding.Down)}";
 
     private static string Number(double value, string format) => value.ToString(format, CultureInfo.InvariantCulture);
 
@@ -81,7 +89,7 @@ internal sealed class PlanText
             .Row("wanted adjustment", $"{Short(request.Shorter)} shorter, {Short(request.Longer)} longer");
         if (plan.UncutReach is { } reach)
         {
-            _page.Row("reach of uncut parts", $"{Both(reach.Shortest)} to {Both(reach.Longest)}");
+            _page.Row("reach of uncut parts", Span(reach));
         }
 
         if (jobRod.Rod!.Offset > Length.Zero)
@@ -106,7 +114,7 @@ internal sealed class PlanText
         string second = start.First == RodSide.Inner ? "outer" : "inner";
         if (start.SleeveTurns is { } sleeveTurns)
         {
-            string inward = Names.Of(solution.Lengthens == TurnDirection.Clockwise ? TurnDirection.Counterclockwise : TurnDirection.Clockwise);
+            string inward = Names.Of(start.SleeveDirection!.Value);
             _page
                 .Point($"Run the {first} end in by itself: {Number(start.AloneTurns, "0.0")} turns from flush with the face, until {Both(start.ShowingBeforeSecond)} of its thread shows.")
                 .Point($"Start the {second} end.")
@@ -116,36 +124,34 @@ internal sealed class PlanText
         {
             _page
                 .Point($"Turn the sleeve onto the {first} end: {Number(start.AloneTurns, "0.0")} turns from flush with the face, until {Both(start.ShowingBeforeSecond)} of its thread shows.")
-                .Point($"Turn the {second} end itself in: {Number(start.EndTurns!.Value, "0.0")} turns, before it is fitted.");
+                .Point($"Turn the {second} end itself in: {Number(start.EndTurns!.Value, "0.0")} turns, before it is fitted{(solution.Lengthens is null ? "; take the nearest at which the joints line up" : string.Empty)}.");
         }
 
         _page.Point(
-            "Counted turns are a guide, a turn more or less: nobody knows where a thread catches. The thread showing decides. At least: over the wanted adjustment.");
-        AddJoint("inner", parts.Inner, parts.InnerNut, parts.Sleeve.Inner, solution.Inner);
-        AddJoint("outer", parts.Outer, parts.OuterNut, parts.Sleeve.Outer, solution.Outer);
+            "Counted turns are a guide, a turn more or less: nobody knows where a thread catches. The thread showing decides. What is given as \"at least\" holds over the wanted adjustment.");
+        AddJoint("inner", parts.Inner, parts.InnerNut, solution.Inner);
+        AddJoint("outer", parts.Outer, parts.OuterNut, solution.Outer);
         _page.Row("between the tips", Both(solution.TipGap));
         _page.Row("rod, ball to ball", $"{Both(plan.Target)}");
     }
 
-    private void AddJoint(string name, ThreadedEnd end, JamNut? nut, TappedHole hole, JointPlan joint)
+    private void AddJoint(string name, ThreadedEnd end, JamNut? nut, JointPlan joint)
     {
         _page
             .Sentence($"{name} joint, {ThreadText.Format(end.Thread)}")
             .Row("  thread showing", Both(joint.Showing))
-            .Row("  inserted", $"{Both(joint.Insertion)}; may be {Short(joint.InsertionSpan.Shortest)} to {Short(joint.InsertionSpan.Longest)}")
-            .Row("  engaged", Both(joint.Engaged))
-            .Row("  engaged, at least", $"{Both(joint.EngagedLeast)}; required {Short(joint.Required.Required)} ({Rule(joint.Required)})")
-            .Row(nut is null ? "  thread left outside" : "  left outside the nut", $"{Both(joint.NutRoom)}; at least {Short(joint.NutRoomLeast)}");
-        if (nut is not null)
+            .Row("  inserted", $"{Both(joint.Insertion)}; may be {Short(joint.InsertionSpan.Shortest, LengthRounding.Up)} to {Short(joint.InsertionSpan.Longest, LengthRounding.Down)}")
+            .Row("  engaged", AtMost(joint.Engaged))
+            .Row("  engaged, at least", $"{AtMost(joint.EngagedLeast)}; required {Short(joint.Required.Required, LengthRounding.Up)} ({Rule(joint.Required)})")
+            .Row(nut is null ? "  thread left outside" : "  left outside the nut", $"{AtMost(joint.NutRoom)}; at least {Short(joint.NutRoomLeast, LengthRounding.Down)}");
+        if (joint.NutLoosens is { } loosens)
         {
-            bool left = end.Thread.Hand == Hand.Left;
-            _page.Row("  nut loosens", $"{(left ? "clockwise" : "counterclockwise")}, seen from the {name} ball toward the sleeve ({Names.Of(end.Thread.Hand)})");
+            _page.Row("  nut loosens", $"{Names.Of(loosens)}, seen from the {name} ball toward the sleeve ({Names.Of(end.Thread.Hand)})");
         }
 
-        if (hole.Witness is { } witness)
+        if (joint.WitnessProves is { } proven)
         {
-            Length proven = Length.FromMillimeters(witness.Nominal.Millimeters - hole.CountersinkDepth.Millimeters);
-            _page.Row("  witness hole", $"covered by full thread, it proves {Both(proven)} engaged");
+            _page.Row("  witness hole", $"covered by full thread, it proves {AtMost(proven)} engaged");
         }
     }
 
@@ -158,14 +164,14 @@ internal sealed class PlanText
         _page.Heading("How far it adjusts from there, by the sleeve alone");
         foreach ((string way, Travel travel) in new[] { ("shorter", solution.Shorter), ("longer", solution.Longer) })
         {
-            _page.Row(way, $"{Both(travel.Length)}, {Number(travel.Turns, "0.00")} turns; {PlanSentences.Of(travel)}");
+            _page.Row(way, $"{AtMost(travel.Length)}, {Number(Math.Floor(travel.Turns * 100 + 1e-4) / 100, "0.00")} turns; {PlanSentences.Of(travel)}");
         }
 
-        _page.Row("reach as made", $"{Both(solution.Reach.Shortest)} to {Both(solution.Reach.Longest)}, over all settings and starts");
+        _page.Row("reach as made", $"{Span(solution.Reach)}, over all settings and starts");
         if (solution.StartStep is { } step)
         {
-            Length free = solution.Inner.InsertionSpan.Longest - solution.Inner.InsertionSpan.Shortest;
-            _page.Row("other starts", $"one thread later moves the inner end {Short(step)}; {Short(free)} is free");
+            string free = Short(solution.Inner.InsertionSpan.Width, LengthRounding.Down);
+            _page.Row("other starts", $"the next start moves the inner end {Short(step)}; {free} is free");
         }
     }
 
@@ -210,6 +216,11 @@ internal sealed class PlanText
             _page.Point(_sentences.Of(binding));
         }
 
+        if (plan.Binding.Count > 0)
+        {
+            _page.Point(PlanSentences.OfCutting(plan.MoreCutWouldHelp));
+        }
+
         foreach (PlanWarning warning in plan.Warnings.Where(warning => warning.Code == WarningCode.SleeveCannotAdjust))
         {
             _page.Point(_sentences.Of(warning));
@@ -234,7 +245,7 @@ internal sealed class PlanText
     {
         if (notes.Count > 0)
         {
-            _page.Heading("Read, but not used");
+            _page.Heading("Notes on the files");
             foreach (Problem note in notes)
             {
                 _page.Point($"{ProblemText.Place(note)}: {note.Message}");

@@ -10,7 +10,11 @@ internal static class UsageErrors
     public static string Of(ParseResult parsed)
     {
         StringBuilder text = new();
-        foreach (string message in parsed.Errors.Select(error => error.Message).Distinct())
+        string[] messages = [.. parsed.Errors.Select(error => error.Message).Distinct()];
+
+        // A command that is not known is also a command that is not there; only the first is worth a line.
+        bool unknown = parsed.UnmatchedTokens.Count > 0 && messages.Length > parsed.UnmatchedTokens.Distinct().Count();
+        foreach (string message in messages.Skip(unknown ? 1 : 0))
         {
             text.Append("tierodcalc: ").Append(message).Append('\n');
         }

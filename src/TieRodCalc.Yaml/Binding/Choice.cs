@@ -1,5 +1,6 @@
 using TieRodCalc.Parts;
 using TieRodCalc.Steering;
+using TieRodCalc.Text;
 
 namespace TieRodCalc.Yaml.Binding;
 
@@ -13,7 +14,7 @@ internal sealed record Choice<T>(string[] Names, T[] Values)
 /// <summary>Every choice of the files.</summary>
 internal static class Choices
 {
-    public static readonly Choice<JobUnits> Units = new(["in", "mm"], [JobUnits.Inch, JobUnits.Millimeter]);
+    public static readonly Choice<LengthDisplay> Units = new(["in", "mm"], [LengthDisplay.Inch, LengthDisplay.Millimeter]);
 
     public static readonly Choice<CarSide> Side = new(["left", "right"], [CarSide.Left, CarSide.Right]);
 

@@ -1,3 +1,4 @@
+using System.Numerics;
 using TieRodCalc.Rods;
 using TieRodCalc.Text;
 using TieRodCalc.Threads;
@@ -22,20 +23,7 @@ internal static class MismatchText
     public static string Of(
         string maleId, ThreadDesignation male, string female, ThreadDesignation femaleThread, ThreadDifference difference)
     {
-        List<string> words = [];
-        Add(words, difference, ThreadDifference.Hand, "hand");
-        Add(words, difference, ThreadDifference.Diameter, "diameter");
-        Add(words, difference, ThreadDifference.Pitch, "pitch");
-        Add(words, difference, ThreadDifference.Form, "form");
-        string differ = $"{Wording.Row(words, "and")} {(words.Count == 1 ? "differs" : "differ")}";
+        string differ = $"{Names.Of(difference)} {(BitOperations.IsPow2((int)difference) ? "differs" : "differ")}";
         return $"{maleId} ({ThreadText.Format(male)}) does not go into {female} ({ThreadText.Format(femaleThread)}): {differ}";
-    }
-
-    private static void Add(List<string> words, ThreadDifference all, ThreadDifference one, string word)
-    {
-        if ((all & one) != 0)
-        {
-            words.Add(word);
-        }
     }
 }

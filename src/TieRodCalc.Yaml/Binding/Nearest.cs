@@ -53,7 +53,7 @@ internal static class Nearest
 
     /// <summary>
     /// How many letters must be put in, left out, exchanged or swapped with their neighbor (optimal string alignment
-    /// distance; R. A. Wagner and M. J. Fischer 1974, with swaps of neighbors); above the limit any number above it.
+    /// distance); above the limit any number above it.
     /// </summary>
     internal static int Distance(string one, string other, int limit)
     {

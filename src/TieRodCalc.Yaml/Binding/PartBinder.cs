@@ -140,11 +140,6 @@ internal sealed class PartBinder(LoadedFile file, PartTables tables)
         TappedHole? inner = Hole(map, "inner");
         TappedHole? outer = Hole(map, "outer");
         Outside? outside = map.Object("outside", ValueText.ParseOutside);
-        if (outside is not null && !(outside.Across.Nominal.Millimeters > 0))
-        {
-            file.Findings.Problem(map.SpanOf("outside"), "the width of a sleeve must be above zero");
-        }
-
         Sleeve? sleeve = null;
         if (length is not null && inner is not null && outer is not null)
         {

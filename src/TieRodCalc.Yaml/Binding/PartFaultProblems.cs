@@ -45,10 +45,9 @@ internal static class PartFaultProblems
         }
     }
 
-    /// <summary>Reports the faults of a sleeve beside those of its two holes, which are reported at the holes.</summary>
+    /// <summary>Reports the faults of a sleeve beside those that a hole has by itself, which are reported at the holes.</summary>
     public static void Report(MapReader map, Sleeve sleeve)
     {
-        bool beyond = false;
         foreach (PartFault fault in PartFaults.Of(sleeve))
         {
             if (fault == PartFault.ThreadsLongerThanSleeve)
@@ -57,27 +56,32 @@ internal static class PartFaultProblems
                 map.Findings.Problem(map.SpanOf("length"), $"{both}, together longer than the sleeve's {Written(map, "length")}");
             }
 
-            beyond |= fault == PartFault.BeyondTheSleeve;
+            if (fault == PartFault.OutsideNotLargerThanThread)
+            {
+                map.Findings.Problem(
+                    map.SpanOf("outside"), $"the outside, {Written(map, "outside")}, must be larger than the threads inside it");
+            }
         }
 
-        if (beyond)
-        {
-            ReportBeyond(map, sleeve, "inner", sleeve.Inner);
-            ReportBeyond(map, sleeve, "outer", sleeve.Outer);
-        }
+        ReportBeyond(map, "inner", sleeve.Inner, sleeve);
+        ReportBeyond(map, "outer", sleeve.Outer, sleeve);
     }
 
-    private static void ReportBeyond(MapReader map, Sleeve sleeve, string side, TappedHole hole)
+    private static void ReportBeyond(MapReader map, string side, TappedHole hole, Sleeve sleeve)
     {
-        ReportBeyond(map, sleeve, side, "witness", "the witness hole", hole.Witness);
-        ReportBeyond(map, sleeve, side, "clamp", "the clamp", hole.Clamp);
-    }
-
-    private static void ReportBeyond(MapReader map, Sleeve sleeve, string side, string key, string what, Measured? place)
-    {
-        if (place is { } at && at.Nominal > sleeve.Length.Nominal && ScalarBelow(map, side, key) is { } text)
+        foreach (PartFault fault in PartFaults.Of(hole, sleeve.Length.Nominal))
         {
-            map.Findings.Problem(text.Span, $"{what} at {Wording.Shown(text.Value)} lies beyond the sleeve's {Written(map, "length")}");
+            (string key, string what)? beyond = fault switch
+            {
+                PartFault.WitnessBeyondSleeve => ("witness", "the witness hole"),
+                PartFault.ClampBeyondSleeve => ("clamp", "the clamp"),
+                _ => null,
+            };
+            if (beyond is { } found && ScalarBelow(map, side, found.key) is { } text)
+            {
+                map.Findings.Problem(
+                    text.Span, $"{found.what} at {Wording.Shown(text.Value)} lies beyond the sleeve's {Written(map, "length")}");
+            }
         }
     }
 

@@ -13,9 +13,6 @@ namespace TieRodCalc.Yaml.Binding;
 /// <summary>Reads the rods of a job.</summary>
 internal sealed class RodBinder(LoadedFile file, PartTables tables, PlanRules jobRules, SteeringSetup steering)
 {
-    /// <summary>Lengths this near are equal (the one comparison constant of the plan).</summary>
-    private const double NegligibleMm = 1e-6;
-
     private readonly PartChooser _chooser = new(tables);
     private readonly Dictionary<string, ScalarNode> _names = new(StringComparer.Ordinal);
 
@@ -161,7 +158,7 @@ internal sealed class RodBinder(LoadedFile file, PartTables tables, PlanRules jo
                 span, $"both ends of {map.Title} are bent: 'clocking' is missing, the angle between their offsets seen along the rod");
         }
 
-        if (said && !(IsBent(inner) && IsBent(outer)))
+        if (said && !(inner.IsBent && outer.IsBent))
         {
             file.Findings.Note(
                 map.Find("clocking")?.Key.Span ?? span, "'clocking' changes nothing here: only where both ends are bent it does");
@@ -179,10 +176,6 @@ internal sealed class RodBinder(LoadedFile file, PartTables tables, PlanRules jo
         }
     }
 
-    private static bool IsAbove(Length length, Length least) => length.Millimeters > least.Millimeters + NegligibleMm;
-
-    private static bool IsBent(ThreadedEnd end) => end.Offset.Nominal.Millimeters > NegligibleMm;
-
     private void CheckAgainstOffset(MapReader map, Rod rod, RodLength length, RodAdjustment adjust)
     {
         if (length.Target is not { } target)
@@ -192,14 +185,14 @@ internal sealed class RodBinder(LoadedFile file, PartTables tables, PlanRules jo
 
         Length least = rod.Offset;
         string written = map.Find("length")?.Value is ScalarNode text ? Wording.Shown(text.Value) : Wording.Mm(target);
-        string bound = least.Millimeters > NegligibleMm
+        string bound = least > Length.Zero
             ? $"{Wording.Mm(least)}, the least distance that the bent ends leave between the ball centers"
             : "zero";
-        if (!IsAbove(target, least))
+        if (!rod.CanHave(target))
         {
             file.Findings.Problem(map.SpanOf("length"), $"the length of {written} is not above {bound}");
         }
-        else if (adjust.Shorter is { } shorter && !IsAbove(target - shorter, least))
+        else if (adjust.Shorter is { } shorter && !rod.CanHave(target - shorter))
         {
             file.Findings.Problem(
                 map.SpanOf("length"), $"the length of {written} less {Wording.Mm(shorter)} of adjustment is not above {bound}");

@@ -27,6 +27,13 @@ internal static class SteeringBinder
             common.ReportMissing(map, map, ArmParts.None);
         }
 
+        if (oneRod && left is not null && right is not null && left != right && map.Find("right") is { } unused)
+        {
+            map.Findings.Note(
+                unused.Key.Span,
+                "with one rod between the wheels this version counts toe by the left wheel's steering alone; the right wheel's differs");
+        }
+
         ToeReadings.Check(map);
         return new SteeringSetup(oneRod, left, right, map.Exact("plates", Least.AboveZero));
     }
@@ -49,7 +56,7 @@ internal static class SteeringBinder
 
         if (points)
         {
-            return Points(map, needed: !arm) is { } given ? new SteeringWheel(null, given) : null;
+            return Points(map, side, needed: !arm) is { } given ? new SteeringWheel(null, given) : null;
         }
 
         ArmParts own = ArmParts.Read(map);
@@ -74,7 +81,7 @@ internal static class SteeringBinder
         ? new SteeringWheel(new SteeringArm(arm, joint, parts.RodAngle ?? Angle.Zero), null)
         : null;
 
-    private static SteeringPoints? Points(MapReader map, bool needed)
+    private static SteeringPoints? Points(MapReader map, string side, bool needed)
     {
         (Point First, Point Second)? axis = map.TwoPoints("axis", needed);
         Point? outer = map.Point("outer", needed);
@@ -83,6 +90,15 @@ internal static class SteeringBinder
         {
             map.Findings.Problem(map.SpanOf("axis"), "the two points of the steer axis are the same");
             return null;
+        }
+
+        // y points to the car's left, and a wheel's rod runs from its joint toward the other side.
+        int outward = side == "left" ? 1 : -1;
+        if (outer is { } outerJoint && inner is { } innerJoint && !(outward * (outerJoint.Y - innerJoint.Y).Millimeters > 0))
+        {
+            map.Findings.Note(
+                map.SpanOf("outer"),
+                $"the outer joint of the {side} wheel lies no further to the {side} than the inner joint; y points to the car's left, and a wrong sign turns toe-in into toe-out");
         }
 
         return axis is { } both && outer is { } out1 && inner is { } in1 ? new SteeringPoints(both.First, both.Second, out1, in1) : null;

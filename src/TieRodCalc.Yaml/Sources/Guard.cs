@@ -41,7 +41,7 @@ internal static class Guard
             FileSystemInfo real = file.LinkTarget is null ? file : file.ResolveLinkTarget(returnFinalTarget: true) ?? file;
             if (real is not FileInfo { Exists: true } target || target.Attributes.HasFlag(FileAttributes.Device) || target.Length == 0)
             {
-                return new FileBytes(default, $"the file is empty, or a device or pipe and no file; {JobVersion.Wanted}", true);
+                return new FileBytes(default, $"the file is empty (or is a device or a pipe, which are not read by name); {JobVersion.Wanted}", true);
             }
 
             if (target.Length > LargestFile)
@@ -107,13 +107,14 @@ internal static class Guard
     /// <summary>The name that problems show for a file: without the detours of a relative path, where it has any.</summary>
     public static string ShownName(string path)
     {
-        if (Path.IsPathRooted(path))
+        try
         {
-            return FullPath(path);
+            return Path.IsPathRooted(path) ? Path.GetFullPath(path) : Path.GetRelativePath(".", path);
         }
-
-        string full = FullPath(path);
-        return full == path ? path : Path.GetRelativePath(FullPath("."), full);
+        catch (Exception exception) when (IsOfDisk(exception))
+        {
+            return path;
+        }
     }
 
     /// <summary>The next event of a YAML document, null at its end or where a fault ends it.</summary>

@@ -21,8 +21,14 @@ public enum PartFault
     /// <summary>The threads of a sleeve's two ends are together longer than the sleeve.</summary>
     ThreadsLongerThanSleeve,
 
-    /// <summary>A witness hole or clamp lies beyond the sleeve.</summary>
-    BeyondTheSleeve,
+    /// <summary>A witness hole lies beyond the sleeve.</summary>
+    WitnessBeyondSleeve,
+
+    /// <summary>A clamp lies beyond the sleeve.</summary>
+    ClampBeyondSleeve,
+
+    /// <summary>The outside of a sleeve is not larger than one of its threads.</summary>
+    OutsideNotLargerThanThread,
 }
 
 /// <summary>Finds dimensions of one part that contradict each other. Nominal values are compared; a miss of up to 1e-6 mm is none.</summary>
@@ -54,25 +60,25 @@ public static class PartFaults
 
     /// <summary>The faults of a threaded hole, none where it is sound.</summary>
     /// <param name="hole">The hole.</param>
-    /// <param name="partLengthMm">The length that witness hole and clamp must lie within, or null where there is none.</param>
-    private static IEnumerable<PartFault> Of(TappedHole hole, double? partLengthMm)
+    /// <param name="sleeve">The length of the sleeve that it is an end of, or null where it is none.</param>
+    public static IEnumerable<PartFault> Of(TappedHole hole, UnitsNet.Length? sleeve = null)
     {
+        ArgumentNullException.ThrowIfNull(hole);
         if (!Exceeds(hole.Depth.Mm, hole.CountersinkMm))
         {
             yield return PartFault.CountersinkNotShallowerThanThread;
         }
 
-        if (partLengthMm is { } length && (Exceeds(hole.Witness?.Mm ?? 0, length) || Exceeds(hole.Clamp?.Mm ?? 0, length)))
+        double within = sleeve is { } length ? Millimeters.Of(length) : double.PositiveInfinity;
+        if (Exceeds(hole.Witness?.Mm ?? 0, within))
         {
-            yield return PartFault.BeyondTheSleeve;
+            yield return PartFault.WitnessBeyondSleeve;
         }
-    }
 
-    /// <summary>The faults of a threaded hole that is not part of a sleeve, none where it is sound.</summary>
-    public static IEnumerable<PartFault> Of(TappedHole hole)
-    {
-        ArgumentNullException.ThrowIfNull(hole);
-        return Of(hole, null);
+        if (Exceeds(hole.Clamp?.Mm ?? 0, within))
+        {
+            yield return PartFault.ClampBeyondSleeve;
+        }
     }
 
     /// <summary>The faults of a sleeve, those of its two ends included; none where it is sound.</summary>
@@ -84,7 +90,13 @@ public static class PartFaults
             yield return PartFault.ThreadsLongerThanSleeve;
         }
 
-        foreach (PartFault fault in Of(sleeve.Inner, sleeve.Length.Mm).Concat(Of(sleeve.Outer, sleeve.Length.Mm)))
+        double thread = Math.Max(sleeve.Inner.Thread.Size.DiameterMm, sleeve.Outer.Thread.Size.DiameterMm);
+        if (sleeve.Outside is { } outside && !Exceeds(outside.Across.Mm, thread))
+        {
+            yield return PartFault.OutsideNotLargerThanThread;
+        }
+
+        foreach (PartFault fault in Of(sleeve.Inner, sleeve.Length.Nominal).Concat(Of(sleeve.Outer, sleeve.Length.Nominal)))
         {
             yield return fault;
         }

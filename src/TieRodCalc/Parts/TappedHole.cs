@@ -33,8 +33,6 @@ public sealed record TappedHole
     /// <summary>Inner edge of the clamp, or null where no clamp locks the thread.</summary>
     public Measured? Clamp { get; init; }
 
-    /// <summary>Depth of the countersink: half a pitch where nothing was said (common practice, no source).</summary>
-    public UnitsNet.Length CountersinkDepth => UnitsNet.Length.FromMillimeters(CountersinkMm);
-
+    /// <summary>Half a pitch where nothing was said (common practice, no source).</summary>
     internal double CountersinkMm => Countersink?.Mm ?? Thread.Size.PitchMm / 2;
 }

@@ -62,5 +62,8 @@ public sealed record ThreadedEnd
     internal double LeadMm => Lead?.Mm ?? Thread.Size.PitchMm;
 
     /// <summary>True where the end may be turned by half turns: a rod end that is straight.</summary>
-    public bool TurnsByHalves => Joint == JointKind.RodEnd && Offset.Mm <= Millimeters.Negligible;
+    public bool TurnsByHalves => Joint == JointKind.RodEnd && !IsBent;
+
+    /// <summary>True where the ball center lies beside the thread axis.</summary>
+    public bool IsBent => Offset.Mm > Millimeters.Negligible;
 }

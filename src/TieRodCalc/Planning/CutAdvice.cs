@@ -22,7 +22,7 @@ public sealed record CutAdvice(
     bool OnMark)
 {
     /// <summary>Nothing need be cut.</summary>
-    public static CutAdvice None { get; } = new(Length.Zero, Length.Zero, Length.Zero, Length.Zero, Length.Zero, null, OnMark: true);
+    internal static CutAdvice None { get; } = new(Length.Zero, Length.Zero, Length.Zero, Length.Zero, Length.Zero, null, OnMark: true);
 
     /// <summary>What may still be taken off by mistake: most less recommended.</summary>
     public Length Spare => Most - Recommended;

@@ -7,10 +7,14 @@ namespace TieRodCalc.Planning;
 internal static class EngagementRequirement
 {
     /// <summary>Steering links, steel: 1.5 diameters (common practice, no source).</summary>
-    public const double UsualDiameters = 1.5;
+    private const double SteelDiameters = 1.5;
 
     /// <summary>Internal thread in aluminum: 2 diameters (common practice, no source).</summary>
     private const double AluminumDiameters = 2;
+
+    /// <summary>The usual rule, in diameters of the male thread.</summary>
+    /// <param name="female">The material of the internal thread, or null where it was not said.</param>
+    public static double Usual(Material? female) => female?.Kind == MaterialKind.Aluminum ? AluminumDiameters : SteelDiameters;
 
     /// <summary>The requirement of one joint.</summary>
     /// <param name="male">The end.</param>
@@ -18,8 +22,7 @@ internal static class EngagementRequirement
     /// <param name="rule">What the job asks for, or null.</param>
     public static RequiredEngagement Of(ThreadedEnd male, Material? female, EngagementRule? rule)
     {
-        double diameters = rule?.InDiameters
-            ?? (female?.Kind == MaterialKind.Aluminum ? AluminumDiameters : UsualDiameters);
+        double diameters = rule?.InDiameters ?? Usual(female);
         return rule?.AsLength is { } length
             ? new(length, diameters, EngagementSource.Job)
             : new(Length.FromMillimeters(diameters * male.Thread.Size.DiameterMm), diameters, EngagementSource.Rule);

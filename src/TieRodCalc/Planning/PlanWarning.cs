@@ -27,10 +27,13 @@ public enum WarningCode
     /// <summary>The jam nut keeps less than one pitch to be backed off by. Value: how much.</summary>
     LittleRoomForTheNut,
 
-    /// <summary>The job asks for less than 1.5 diameters of engagement. Value: what it asks for, other: 1.5 diameters.</summary>
+    /// <summary>
+    /// The job asks for less engagement than the usual rule: 1.5 diameters, 2 where the sleeve is aluminum. Value: what it asks
+    /// for, other: the usual rule.
+    /// </summary>
     EngagementBelowRule,
 
-    /// <summary>The kind of the sleeve's material is not known; the rule for steel was taken.</summary>
+    /// <summary>The sleeve is not said to be steel or aluminum; the rule for steel was taken.</summary>
     SteelAssumed,
 
     /// <summary>Whether the threads strip was not checked.</summary>
@@ -45,7 +48,7 @@ public enum WarningCode
     /// <summary>No setting of the uncut parts keeps all limits, so that there is no reach to give.</summary>
     NoUncutReach,
 
-    /// <summary>The tolerance class of a thread was not said; 2A/2B or 6g/6H was taken.</summary>
+    /// <summary>The tolerance class of a joint's thread, or of its nut, was not said; 2A/2B or 6g/6H was taken.</summary>
     ClassAssumed,
 
     /// <summary>The pitch of a thread was not said; the coarse pitch was taken. Value: the pitch.</summary>

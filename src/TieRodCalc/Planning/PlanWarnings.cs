@@ -33,8 +33,12 @@ internal static class PlanWarnings
             warnings.Add(new(WarningCode.NoUncutReach));
         }
 
-        AddEnd(warnings, RodSide.Inner, rod.Parts.Inner, rod.Parts.Sleeve.Inner, request.Rules.Engagement);
-        AddEnd(warnings, RodSide.Outer, rod.Parts.Outer, rod.Parts.Sleeve.Outer, request.Rules.Engagement);
+        foreach (RodSide side in (ReadOnlySpan<RodSide>)[RodSide.Inner, RodSide.Outer])
+        {
+            AddEngagement(warnings, side, rod.Parts, request.Rules.Engagement);
+            AddAssumed(warnings, side, rod.Parts);
+        }
+
         if (EngagementRequirement.AssumesSteel(rod.Parts.Sleeve.Info.Material, request.Rules.Engagement))
         {
             warnings.Add(new(WarningCode.SteelAssumed));
@@ -62,7 +66,7 @@ internal static class PlanWarnings
         AddCut(warnings, RodSide.Outer, solution.OuterCut);
         AddNut(warnings, RodSide.Inner, rod.Parts.InnerNut, solution.Inner);
         AddNut(warnings, RodSide.Outer, rod.Parts.OuterNut, solution.Outer);
-        Length free = solution.Inner.InsertionSpan.Longest - solution.Inner.InsertionSpan.Shortest;
+        Length free = solution.Inner.InsertionSpan.Width;
         if (solution.StartStep is { } step && Millimeters.Of(free) < Millimeters.Of(step) - Millimeters.Negligible)
         {
             warnings.Add(new(WarningCode.StartMayNotMatch, Value: Positive(free), Other: step));
@@ -116,25 +120,31 @@ internal static class PlanWarnings
         }
     }
 
-    private static void AddEnd(
-        List<PlanWarning> warnings, RodSide side, ThreadedEnd end, TappedHole hole, EngagementRule? rule)
+    private static void AddEngagement(List<PlanWarning> warnings, RodSide side, RodParts parts, EngagementRule? rule)
     {
-        double usual = EngagementRequirement.UsualDiameters * end.Thread.Size.DiameterMm;
-        double asked = rule is null
-            ? usual
-            : rule.AsLength is { } length ? Millimeters.Of(length) : rule.InDiameters!.Value * end.Thread.Size.DiameterMm;
-        if (asked < usual - Millimeters.Negligible)
+        ThreadedEnd end = parts.EndAt(side);
+        Material? sleeve = parts.Sleeve.Info.Material;
+        Length asked = EngagementRequirement.Of(end, sleeve, rule).Required;
+        Length usual = EngagementRequirement.Of(end, sleeve, rule: null).Required;
+        if (Millimeters.Of(asked) < Millimeters.Of(usual) - Millimeters.Negligible)
         {
-            warnings.Add(new(WarningCode.EngagementBelowRule, side, Length.FromMillimeters(asked), Length.FromMillimeters(usual)));
+            warnings.Add(new(WarningCode.EngagementBelowRule, side, asked, usual));
         }
 
         warnings.Add(new(WarningCode.StrengthNotChecked, side));
-        if (end.Thread.CoarsePitchAssumed || hole.Thread.CoarsePitchAssumed)
+    }
+
+    private static void AddAssumed(List<PlanWarning> warnings, RodSide side, RodParts parts)
+    {
+        ThreadedEnd end = parts.EndAt(side);
+        TappedHole hole = side == RodSide.Inner ? parts.Sleeve.Inner : parts.Sleeve.Outer;
+        Threads.ThreadDesignation?[] threads = [end.Thread, hole.Thread, (side == RodSide.Inner ? parts.InnerNut : parts.OuterNut)?.Thread];
+        if (threads.Any(thread => thread is { CoarsePitchAssumed: true }))
         {
             warnings.Add(new(WarningCode.CoarsePitchAssumed, side, end.Thread.Size.Pitch));
         }
 
-        if (end.Thread.ToleranceClass is null || hole.Thread.ToleranceClass is null)
+        if (threads.Any(thread => thread is { ToleranceClass: null }))
         {
             warnings.Add(new(WarningCode.ClassAssumed, side));
         }
@@ -152,7 +162,7 @@ internal static class PlanWarnings
 
     /// <summary>The step between the lengths that turning an end gives: a pitch, or half of one where an end turns by halves.</summary>
     private static Length StepByEnds(RodParts parts) =>
-        Length.FromMillimeters(parts.Inner.Thread.Size.PitchMm * (parts.Inner.TurnsByHalves || parts.Outer.TurnsByHalves ? 0.5 : 1));
+        Length.FromMillimeters(parts.Inner.Thread.Size.PitchMm * (parts.StartsByHalves ? 0.5 : 1));
 
     /// <summary>A value that may be missed by the comparison constant, never shown below zero.</summary>
     private static Length Positive(Length value) => Length.FromMillimeters(Math.Max(0, Millimeters.Of(value)));

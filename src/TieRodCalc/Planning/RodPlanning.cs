@@ -1,3 +1,4 @@
+using TieRodCalc.Parts;
 using TieRodCalc.Rods;
 using UnitsNet;
 
@@ -12,6 +13,8 @@ internal sealed class RodPlanning
     private readonly RequiredEngagement _outerRequired;
     private readonly RodDimensions _dimensions;
     private readonly Turning _turning;
+    private readonly double _mark;
+    private readonly double _allowance;
     private readonly double _target;
     private readonly double _axial;
     private readonly double _axialShorter;
@@ -26,9 +29,9 @@ internal sealed class RodPlanning
         double shortest = _target - Millimeters.NotNegative(request.Shorter, nameof(request));
         double longest = _target + Millimeters.NotNegative(request.Longer, nameof(request));
         PlanRules rules = request.Rules;
-        _ = Millimeters.Positive(rules.Mark, nameof(request));
-        _ = Millimeters.NotNegative(rules.Allowance, nameof(request));
-        Parts.Material? sleeve = rod.Parts.Sleeve.Info.Material;
+        _mark = Millimeters.Positive(rules.Mark, nameof(request));
+        _allowance = Millimeters.NotNegative(rules.Allowance, nameof(request));
+        Material? sleeve = rod.Parts.Sleeve.Info.Material;
         _innerRequired = EngagementRequirement.Of(rod.Parts.Inner, sleeve, rules.Engagement);
         _outerRequired = EngagementRequirement.Of(rod.Parts.Outer, sleeve, rules.Engagement);
         _dimensions = RodDimensions.Nominal(
@@ -36,7 +39,7 @@ internal sealed class RodPlanning
             Millimeters.Of(_innerRequired.Required),
             Millimeters.Of(_outerRequired.Required),
             Millimeters.NotNegative(rules.TipGap, nameof(request)));
-        if (shortest <= _dimensions.Offset)
+        if (!rod.CanHave(Mm(shortest)))
         {
             throw new ArgumentException("The shortest wanted length must be above the offset of the bent ends.", nameof(request));
         }
@@ -45,7 +48,7 @@ internal sealed class RodPlanning
         _axial = _dimensions.Axial(_target);
         _axialShorter = _axial - _dimensions.Axial(shortest);
         _axialLonger = _dimensions.Axial(longest) - _axial;
-        _problem = new SettingProblem(_dimensions, _turning, _axial, _axialShorter, _axialLonger);
+        _problem = Problem(_dimensions);
     }
 
     public RodPlan Plan()
@@ -68,9 +71,12 @@ internal sealed class RodPlanning
             UncutReach = uncutReach,
             Solution = solution,
             Binding = binding,
+            MoreCutWouldHelp = binding.Count > 0 && Problem(_dimensions.CutFreely()).Conflicts().Count == 0,
             Warnings = PlanWarnings.Of(_rod, _request, _turning, solution, uncutReach is null),
         };
     }
+
+    private SettingProblem Problem(in RodDimensions dimensions) => new(dimensions, _turning, _axial, _axialShorter, _axialLonger);
 
     private static Length Mm(double value) => Length.FromMillimeters(value);
 
@@ -97,24 +103,19 @@ internal sealed class RodPlanning
             Lengthens = _turning.Adjusts ? _turning.Lengthens : null,
             PerTurn = effects.Of(1),
             PerHalfTurn = effects.Of(0.5),
-            PerFlat = _rod.Parts.Sleeve.Outside?.Shape == Parts.OutsideShape.Hexagon ? effects.Of(1.0 / Parts.Outside.FlatsOfHexagon) : null,
+            PerFlat = _rod.Parts.Sleeve.Outside?.Shape == OutsideShape.Hexagon ? effects.Of(1.0 / Outside.FlatsOfHexagon) : null,
             Start = StartProcedure.Of(_dimensions, _turning, inner, outer, cuts),
-            LeastCutSetting = (Mm(leastInner), Mm(_problem.Sum - least.Total - leastInner)),
-            StartStep = _turning.Adjusts ? Mm(_turning.StartStep * StepFactor) : null,
+            LeastCutSetting = new Insertions(Mm(leastInner), Mm(_problem.Sum - least.Total - leastInner)),
+            StartStep = _turning.Adjusts ? Mm(_turning.StartStep * (_rod.Parts.StartsByHalves ? 0.5 : 1)) : null,
         };
     }
 
-    /// <summary>Where one end may start by halves, starts lie half as far apart.</summary>
-    private double StepFactor => _rod.Parts.Inner.TurnsByHalves || _rod.Parts.Outer.TurnsByHalves ? 0.5 : 1;
-
     private (Cuts Cuts, bool InnerOnMark, bool OuterOnMark) Recommended(Cuts least)
     {
-        double allowance = Millimeters.Of(_request.Rules.Allowance);
-        double mark = Millimeters.Of(_request.Rules.Mark);
         (double inner, bool innerOnMark) =
-            CutRounding.Recommended(_problem.CutWindow(RodSide.Inner, least.Outer), allowance, mark);
+            CutRounding.Recommended(_problem.CutWindow(RodSide.Inner, least.Outer), _allowance, _mark);
         (double outer, bool outerOnMark) =
-            CutRounding.Recommended(_problem.CutWindow(RodSide.Outer, inner), allowance, mark);
+            CutRounding.Recommended(_problem.CutWindow(RodSide.Outer, inner), _allowance, _mark);
         return (new Cuts(inner, outer), innerOnMark, outerOnMark);
     }
 
@@ -133,16 +134,20 @@ internal sealed class RodPlanning
         }
 
         double fromCenter = joint.CenterToTip - cut;
-        double offset = (side == RodSide.Inner ? _rod.Parts.Inner : _rod.Parts.Outer).Offset.Mm;
+        ThreadedEnd end = _rod.Parts.EndAt(side);
         return new CutAdvice(
             Mm(least[side]),
             Mm(_problem.CutWindow(side, cuts[RodDimensions.Other(side)]).High),
             Mm(cut),
             Mm(fromCenter),
             Mm(joint.ThreadLength - cut),
-            offset > Millimeters.Negligible ? Mm(Math.Sqrt(fromCenter * fromCenter + offset * offset)) : null,
+            end.IsBent ? Mm(Math.Sqrt(fromCenter * fromCenter + end.Offset.Mm * end.Offset.Mm)) : null,
             onMark);
     }
+
+    private JamNut? Nut(RodSide side) => side == RodSide.Inner ? _rod.Parts.InnerNut : _rod.Parts.OuterNut;
+
+    private TappedHole Hole(RodSide side) => side == RodSide.Inner ? _rod.Parts.Sleeve.Inner : _rod.Parts.Sleeve.Outer;
 
     private JointPlan Joint(RodSide side, double insertion, double cut, double low, double high, RequiredEngagement required)
     {
@@ -160,6 +165,10 @@ internal sealed class RodPlanning
             Required = required,
             NutRoom = Mm(joint.NutRoom(insertion, cut)),
             NutRoomLeast = Mm(joint.NutRoom(Math.Max(atShortest, atLongest), cut)),
+            NutLoosens = Nut(side) is null ? null : joint.Hand > 0 ? TurnDirection.Counterclockwise : TurnDirection.Clockwise,
+            WitnessProves = Hole(side).Witness is { } witness
+                ? Mm(Math.Max(0, Math.Min(joint.Depth, witness.Mm) - joint.Mouth))
+                : null,
         };
     }
 

@@ -2,26 +2,6 @@ using TieRodCalc.Rods;
 
 namespace TieRodCalc.Planning;
 
-/// <summary>A closed interval; empty where its low end is above its high end.</summary>
-internal readonly record struct Interval(double Low, double High)
-{
-    public double Middle => Low + (High - Low) / 2;
-
-    public double Width => High - Low;
-
-    public bool IsEmpty => Low > High + Millimeters.Negligible;
-}
-
-/// <summary>What is cut off the two ends.</summary>
-internal readonly record struct Cuts(double Inner, double Outer)
-{
-    public double Total => Inner + Outer;
-
-    public double this[RodSide side] => side == RodSide.Inner ? Inner : Outer;
-
-    public Cuts With(RodSide side, double cut) => side == RodSide.Inner ? this with { Inner = cut } : this with { Outer = cut };
-}
-
 /// <summary>What the limits leave to one end at the target, the wanted adjustment taken off.</summary>
 /// <param name="Least">The least insertion, <c>a</c>.</param>
 /// <param name="Deepest">The most insertion that the sleeve allows, <c>B</c>.</param>
@@ -80,15 +60,6 @@ internal readonly struct SettingProblem
         double outerMost = Math.Min(_outer.Deepest, _outer.Thread - cuts.Outer);
         return new(Math.Max(_inner.Least, sum - outerMost), Math.Min(innerMost, sum - _outer.Least));
     }
-
-    /// <summary>Whether all limits hold with the given cuts for some setting.</summary>
-    public bool Holds(Cuts cuts) =>
-        !InnerInsertions(cuts).IsEmpty
-        && Sum - cuts.Total <= TipRoom + Millimeters.Negligible
-        && cuts.Inner <= _inner.MostCut + Millimeters.Negligible
-        && cuts.Outer <= _outer.MostCut + Millimeters.Negligible
-        && _inner.ThreadTooShallow <= Millimeters.Negligible
-        && _outer.ThreadTooShallow <= Millimeters.Negligible;
 
     /// <summary>
     /// The least total cut, and of the pairs with that total the one that takes most from the inner end; only where

@@ -20,7 +20,13 @@ public sealed record RodParts(
     ThreadedEnd Outer,
     JamNut? InnerNut,
     JamNut? OuterNut,
-    Angle? Clocking);
+    Angle? Clocking)
+{
+    /// <summary>True where one end may be started half a turn round, so that starts lie half as far apart.</summary>
+    internal bool StartsByHalves => Inner.TurnsByHalves || Outer.TurnsByHalves;
+
+    internal ThreadedEnd EndAt(RodSide side) => side == RodSide.Inner ? Inner : Outer;
+}
 
 /// <summary>A rod of parts whose threads go together.</summary>
 public sealed record Rod
@@ -45,6 +51,10 @@ public sealed record Rod
     /// </summary>
     public Length Offset => Length.FromMillimeters(OffsetMm(Parts));
 
+    /// <summary>Whether a rod of these parts can have a length at all: only what is above <see cref="Offset"/> can be had.</summary>
+    /// <param name="length">Length, ball center to ball center.</param>
+    public bool CanHave(Length length) => Millimeters.Of(length) > OffsetMm(Parts) + Millimeters.Negligible;
+
     /// <summary>Makes a rod, or says what keeps the parts from being one.</summary>
     /// <param name="parts">The parts.</param>
     /// <param name="rod">The rod, or null.</param>
@@ -57,15 +67,13 @@ public sealed record Rod
         Compare(mismatches, RodSide.Outer, parts.Outer, FemalePart.Sleeve, parts.Sleeve.Info.Id, parts.Sleeve.Outer.Thread);
         CompareNut(mismatches, RodSide.Inner, parts.Inner, parts.InnerNut);
         CompareNut(mismatches, RodSide.Outer, parts.Outer, parts.OuterNut);
-        List<(string, PartFault)> faults =
+        List<FaultyPart> faults =
         [
-            .. PartFaults.Of(parts.Inner).Select(fault => (parts.Inner.Info.Id, fault)),
-            .. PartFaults.Of(parts.Sleeve).Select(fault => (parts.Sleeve.Info.Id, fault)),
-            .. PartFaults.Of(parts.Outer).Select(fault => (parts.Outer.Info.Id, fault)),
+            .. PartFaults.Of(parts.Inner).Select(fault => new FaultyPart(parts.Inner.Info.Id, fault)),
+            .. PartFaults.Of(parts.Sleeve).Select(fault => new FaultyPart(parts.Sleeve.Info.Id, fault)),
+            .. PartFaults.Of(parts.Outer).Select(fault => new FaultyPart(parts.Outer.Info.Id, fault)),
         ];
-        bool clockingMissing = parts.Clocking is null
-            && parts.Inner.Offset.Mm > Millimeters.Negligible
-            && parts.Outer.Offset.Mm > Millimeters.Negligible;
+        bool clockingMissing = parts is { Clocking: null, Inner.IsBent: true, Outer.IsBent: true };
         bool sound = mismatches.Count == 0 && faults.Count == 0 && !clockingMissing;
         rod = sound ? new Rod(parts) : null;
         return sound ? null : new RodFaults(mismatches, faults, clockingMissing);

@@ -51,6 +51,13 @@ internal readonly record struct RodDimensions
     /// <summary>Axial length of a rod of a length, zero where the length is not above <c>O</c>.</summary>
     public double Axial(double length) => Math.Sqrt(Math.Max(0, (length - Offset) * (length + Offset)));
 
+    /// <summary>The same rod of parts that may be cut without end.</summary>
+    public RodDimensions CutFreely() => this with
+    {
+        Inner = Inner with { MostCut = double.PositiveInfinity },
+        Outer = Outer with { MostCut = double.PositiveInfinity },
+    };
+
     public static RodSide Other(RodSide side) => side == RodSide.Inner ? RodSide.Outer : RodSide.Inner;
 
     private static JointDimensions Joint(ThreadedEnd end, TappedHole hole, JamNut? nut, double required) => new()

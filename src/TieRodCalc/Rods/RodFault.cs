@@ -56,11 +56,16 @@ public sealed record ThreadMismatch(
     ThreadDifference Difference,
     bool MayStart);
 
+/// <summary>A part whose own dimensions contradict each other.</summary>
+/// <param name="PartId">Its id.</param>
+/// <param name="Fault">What contradicts.</param>
+public sealed record FaultyPart(string PartId, PartFault Fault);
+
 /// <summary>Why parts cannot be made into a rod.</summary>
 /// <param name="Mismatches">Threads that do not go together.</param>
-/// <param name="PartFaults">Parts whose own dimensions contradict each other: the part's id and the fault.</param>
+/// <param name="PartFaults">Parts whose own dimensions contradict each other.</param>
 /// <param name="ClockingMissing">True where both ends are bent and the angle between their offsets was not given.</param>
 public sealed record RodFaults(
     IReadOnlyList<ThreadMismatch> Mismatches,
-    IReadOnlyList<(string PartId, PartFault Fault)> PartFaults,
+    IReadOnlyList<FaultyPart> PartFaults,
     bool ClockingMissing);

@@ -36,6 +36,9 @@ internal readonly struct Turning
     /// <summary>The turn that lengthens the rod.</summary>
     public TurnDirection Lengthens => AxialPerTurn > 0 ? TurnDirection.Clockwise : TurnDirection.Counterclockwise;
 
+    /// <summary>The turn that shortens the rod.</summary>
+    public TurnDirection Shortens => AxialPerTurn > 0 ? TurnDirection.Counterclockwise : TurnDirection.Clockwise;
+
     /// <summary>Change of one end's insertion for one millimeter more of axial length; 0 where turning does not change the length.</summary>
     public double Share(RodSide side) =>
         !Adjusts ? 0 : (side == RodSide.Inner ? _innerPerTurn : _outerPerTurn) / AxialPerTurn;

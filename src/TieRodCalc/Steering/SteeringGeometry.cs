@@ -14,7 +14,7 @@ namespace TieRodCalc.Steering;
 /// </remarks>
 public sealed record SteeringGeometry
 {
-    /// <summary>How near to line the rod may be with the steer axis: sine of the angle between the two radius vectors.</summary>
+    /// <summary>How near to line the rod may be with the steer axis: sine of the angle between the two radius vectors. Our own choice.</summary>
     private const double DeadCenter = 1e-3;
 
     private readonly Vector _axis;

@@ -75,9 +75,9 @@ public static class Names
         }
 
         Add(ThreadDifference.Hand, "hand");
-        Add(ThreadDifference.Form, "form");
         Add(ThreadDifference.Diameter, "diameter");
         Add(ThreadDifference.Pitch, "pitch");
+        Add(ThreadDifference.Form, "form");
         return words.Count <= 1 ? string.Concat(words) : $"{string.Join(", ", words[..^1])} and {words[^1]}";
     }
 

@@ -34,9 +34,9 @@ public sealed class PlanSentences(LengthDisplay unit)
             WarningCode.LittleRoomForTheNut =>
                 $"The {end}'s nut keeps only {value} of thread to be backed off by within the wanted adjustment, less than one pitch.",
             WarningCode.EngagementBelowRule =>
-                $"The job asks for {value} of engagement at the {end}, less than 1.5 diameters ({other}).",
+                $"The job asks for {value} of engagement at the {end}, less than the usual rule for the sleeve's material, {other}.",
             WarningCode.SteelAssumed =>
-                "The kind of the sleeve's material is not known: 1.5 diameters of engagement, the rule for steel, was taken. Aluminum needs more.",
+                "The sleeve is not said to be steel or aluminum: 1.5 diameters of engagement, the rule for steel, was taken. A softer material needs more.",
             WarningCode.StrengthNotChecked =>
                 $"Whether the {end}'s threads strip was not checked: this version does not compute strength.",
             WarningCode.WorstCaseNotChecked =>
@@ -63,7 +63,7 @@ public sealed class PlanSentences(LengthDisplay unit)
         };
     }
 
-    /// <summary>A limit in the way: which, where, by how much, and whether cutting would change it.</summary>
+    /// <summary>A limit in the way: which, where, by how much, and what it means.</summary>
     public string Of(BindingLimit binding)
     {
         ArgumentNullException.ThrowIfNull(binding);
@@ -74,8 +74,14 @@ public sealed class PlanSentences(LengthDisplay unit)
             AdjustmentPoint.Longest => ", at the longest wanted length",
             _ => string.Empty,
         };
-        return $"{Capital(Names.Of(binding.Limit))}{end}{at}: misses by {Length(binding.MissedBy)}. {Meaning(binding.Limit)}";
+        return $"{Capital(Names.Of(binding.Limit))}{end}{at}: misses by {Length(binding.MissedBy)}. {Meaning(binding)}";
     }
+
+    /// <summary>Whether cutting would help a rod that cannot be built.</summary>
+    /// <param name="moreCutWouldHelp">Whether it could be built if the parts allowed more to be cut.</param>
+    public static string OfCutting(bool moreCutWouldHelp) => moreCutWouldHelp
+        ? "A cut deeper than the parts allow would make it fit. With these parts, do not cut."
+        : "No cut, however deep, would make it fit. Do not cut.";
 
     /// <summary>The limit that ends an adjustment, in words.</summary>
     public static string Of(Travel travel)
@@ -86,18 +92,20 @@ public sealed class PlanSentences(LengthDisplay unit)
             : $"then {Names.Of(limit)}{(travel.End is { } side ? $" of the {Names.Of(side)} end" : string.Empty)}";
     }
 
-    private static string Meaning(Limit limit) => limit switch
+    private static string Meaning(BindingLimit binding) => binding.Limit switch
     {
-        Limit.Engagement => "Less thread would hold than is required; cutting the end leaves less, not more.",
+        Limit.Engagement when binding.At == AdjustmentPoint.Any =>
+            "The sleeve's full thread is shorter than the required engagement, at any length.",
+        Limit.Engagement => "Less thread would hold than is required.",
         Limit.NutRoom =>
-            "The nut, or the end of the thread, meets the sleeve; cutting the end does not change that: the distance from ball to nut is fixed by the part.",
-        Limit.ClosedBore => "The tip meets the end of the sleeve's thread; only a cut helps here.",
-        Limit.FarThread => "The tip meets the thread of the other end; only a cut helps here.",
-        Limit.Tips => "The two tips meet inside the sleeve; only a cut helps here.",
+            "The nut, or without one the end of the thread, meets the sleeve; the distance from ball to nut is fixed by the part, and cutting does not change it.",
+        Limit.ClosedBore => "The tip meets the end of the sleeve's thread.",
+        Limit.FarThread => "The tip meets the thread of the other end.",
+        Limit.Tips => "The two tips come too near to each other inside the sleeve.",
         Limit.Witness => "Full thread does not cover the witness hole.",
         Limit.Clamp => "Full thread does not reach under the clamp.",
         Limit.Cut => "More would have to be cut than the part allows.",
-        _ => throw new ArgumentOutOfRangeException(nameof(limit)),
+        _ => throw new ArgumentOutOfRangeException(nameof(binding)),
     };
 
     private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];

@@ -11,6 +11,9 @@ public class PlanPropertyTests(PlannedRods rods) : IClassFixture<PlannedRods>
 
     private static readonly RodSide[] s_sides = [RodSide.Inner, RodSide.Outer];
 
+    private static readonly string[] s_directions =
+        ["/Solution/Lengthens", "/Solution/Inner/NutLoosens", "/Solution/Outer/NutLoosens", "/Solution/Start/SleeveDirection"];
+
     [Fact]
     public void Inches_and_millimeters_give_the_same_figures()
     {
@@ -60,14 +63,14 @@ public class PlanPropertyTests(PlannedRods rods) : IClassFixture<PlannedRods>
     }
 
     [Fact]
-    public void Hands_seen_in_a_mirror_change_only_the_turn_that_lengthens()
+    public void Hands_seen_in_a_mirror_change_only_directions_of_turning()
     {
         Findings findings = new();
         foreach (PlannedRod planned in rods.All)
         {
             RodPlan mirrored = planned.Rod.Mirrored().Plan();
             foreach (string difference in PlanFigures.Differences(planned.Plan, mirrored, 0)
-                .Where(difference => !difference.StartsWith("/Solution/Lengthens", StringComparison.Ordinal)))
+                .Where(difference => !s_directions.Any(name => difference.StartsWith(name, StringComparison.Ordinal))))
             {
                 findings.Add(planned.Rod, difference);
             }
@@ -76,9 +79,18 @@ public class PlanPropertyTests(PlannedRods rods) : IClassFixture<PlannedRods>
                 planned.Rod,
                 "the other turn lengthens",
                 planned.Plan.Solution?.Lengthens is null || planned.Plan.Solution.Lengthens != mirrored.Solution!.Lengthens);
+            findings.That(
+                planned.Rod,
+                "the other turn loosens the nuts",
+                planned.Plan.Solution is not { } solution
+                || (Flipped(solution.Inner.NutLoosens, mirrored.Solution!.Inner.NutLoosens)
+                    && Flipped(solution.Outer.NutLoosens, mirrored.Solution.Outer.NutLoosens)
+                    && Flipped(solution.Start.SleeveDirection, mirrored.Solution.Start.SleeveDirection)));
         }
 
         findings.AssertNone();
+
+        static bool Flipped(TurnDirection? one, TurnDirection? other) => one is null ? other is null : other is not null && one != other;
     }
 
     [Fact]
@@ -117,7 +129,7 @@ public class PlanPropertyTests(PlannedRods rods) : IClassFixture<PlannedRods>
                     OuterCut = swapped.Solution.InnerCut,
                     Inner = swapped.Solution.Outer,
                     Outer = swapped.Solution.Inner,
-                    LeastCutSetting = (swapped.Solution.LeastCutSetting.Outer, swapped.Solution.LeastCutSetting.Inner),
+                    LeastCutSetting = new(swapped.Solution.LeastCutSetting.Outer, swapped.Solution.LeastCutSetting.Inner),
                     Shorter = swapped.Solution.Shorter with { End = Other(swapped.Solution.Shorter.End) },
                     Longer = swapped.Solution.Longer with { End = Other(swapped.Solution.Longer.End) },
 

@@ -2,6 +2,7 @@ using TieRodCalc.Parts;
 using TieRodCalc.Planning;
 using TieRodCalc.Steering;
 using TieRodCalc.Threads;
+using TieRodCalc.Text;
 using TieRodCalc.Yaml;
 using UnitsNet;
 
@@ -24,7 +25,7 @@ public sealed class SampleTests : IDisposable
     {
         Job job = Read(out Reading<Job> reading);
         Assert.Equal("No. 27 ice-race coupe, narrowed front axle", job.Name);
-        Assert.Equal(JobUnits.Inch, job.Units);
+        Assert.Equal(LengthDisplay.Inch, job.Units);
         JobRod read = Assert.Single(job.Rods);
         Assert.Equal("left", read.Name);
         Assert.Equal(CarSide.Left, read.Side);
@@ -144,7 +145,7 @@ public sealed class SampleTests : IDisposable
         CheckedFile read = Marked.Check("tierodcalc: 1\njob: empty\nunits: mm\n");
         Assert.Empty(read.Problems);
         Assert.Empty(read.Job!.Rods);
-        Assert.Equal(JobUnits.Millimeter, read.Job.Units);
+        Assert.Equal(LengthDisplay.Millimeter, read.Job.Units);
     }
 
     [Fact]

@@ -77,7 +77,7 @@ internal static class Samples
         steering:
           layout: rod per side                         # or: one rod between wheels
           left: {arm: 6 in, joint: behind axle, rod_angle: 4 deg}
-          right: {axis: [[0 in, 20 in, 5 in],[0 in, 21 in, 15 in]], outer: [-6 in, 20 in, 6 in], inner: [-6 in, 6 in, 6 in]}
+          right: {axis: [[0 in, -20 in, 5 in],[0 in, -21 in, 15 in]], outer: [-6 in, -20 in, 6 in], inner: [-6 in, -6 in, 6 in]}
           plates: 24 in
           toe: {now: 1/8 in out, want: 1/16 in in}     # total of both wheels; or each: {left: , right: }
         bump:                                          # any number of sheets, oldest first

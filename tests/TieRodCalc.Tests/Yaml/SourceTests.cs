@@ -151,9 +151,9 @@ public sealed class SourceTests : IDisposable
     {
         if (!OperatingSystem.IsWindows())
         {
-            AssertProblem("/dev/zero", "device or pipe");
+            AssertProblem("/dev/zero", "a device or a pipe");
             File.CreateSymbolicLink(_folder.At("link.yaml"), "/dev/zero");
-            AssertProblem(_folder.At("link.yaml"), "device or pipe");
+            AssertProblem(_folder.At("link.yaml"), "a device or a pipe");
         }
     }
 
