@@ -23,7 +23,7 @@ public sealed partial class PlanRoundingTests
         get
         {
             TheoryData<string> jobs = [];
-            foreach (double target in new[] { 380.1, 381.37, 382, 382.93, 383.308, 384.216 })
+            foreach (double target in new[] { 380.103, 380.628, 381.377, 382, 382.931, 383.309, 383.742, 384.216 })
             {
                 string job = CheckJobs.W5(target)
                     .With("countersink: 0.75 mm}", "countersink: 0.75 mm, witness: 20.003 mm}")
