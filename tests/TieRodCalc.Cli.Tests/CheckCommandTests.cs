@@ -1,0 +1,96 @@
+namespace TieRodCalc.Cli.Tests;
+
+/// <summary>What <c>check</c> reports of several files that belong together.</summary>
+public sealed class CheckCommandTests : IDisposable
+{
+    private readonly string _folder = Directory.CreateTempSubdirectory("tierodcalc-check").FullName;
+
+    public void Dispose() => Directory.Delete(_folder, recursive: true);
+
+    [Fact]
+    public void A_problem_of_a_part_file_is_reported_once_by_itself_and_through_a_job()
+    {
+        string parts = Write("parts.yaml", "tierodcalc: 1\njam_nuts:\n  - {id: n, thread: M16x2, thicknes: 8 mm, thickness: 8}\n");
+        string job = Write("job.yaml", "tierodcalc: 1\njob: two\nparts: [parts.yaml]\nrods: []\nunit: in\n");
+
+        foreach (string[] order in (string[][])[[parts, job], [job, parts], [parts, job, parts, job]])
+        {
+            CommandLine run = CommandLine.Run(["check", .. order]);
+
+            Assert.Equal(2, run.Status);
+            Assert.Empty(run.Output);
+            Assert.Equal(2, Count(run.Error, $"{parts}:3:"));
+            Assert.Equal(1, Count(run.Error, $"{job}:5:1: error: "));
+            Assert.Contains("; nearest: thickness\n", run.Error, StringComparison.Ordinal);
+            Assert.Contains("; nearest: units\n", run.Error, StringComparison.Ordinal);
+            Assert.EndsWith("3 errors; nothing was computed.\n", run.Error, StringComparison.Ordinal);
+        }
+    }
+
+    [Fact]
+    public void Problems_of_all_files_are_reported_also_where_the_first_is_sound()
+    {
+        string sound = Write("sound.yaml", "tierodcalc: 1\njam_nuts:\n  - {id: n, thread: M16x2, thickness: 8 mm}\n");
+        CommandLine run = CommandLine.Run("check", sound, Path.Combine(_folder, "one.yaml"), Path.Combine(_folder, "two.yaml"));
+
+        Assert.Equal(2, run.Status);
+        Assert.Empty(run.Output);
+        Assert.Contains("one.yaml: error: ", run.Error, StringComparison.Ordinal);
+        Assert.Contains("two.yaml: error: ", run.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Notes_are_shown_with_their_place_and_change_no_status()
+    {
+        const string Nut = "  - {id: n, thread: M16x2, thickness: 8 mm, price: 2 USD}";
+        string parts = Write("parts.yaml", $"tierodcalc: 1\njam_nuts:\n{Nut}\n");
+
+        CommandLine run = CommandLine.Run("check", parts);
+
+        int column = Nut.IndexOf("price", StringComparison.Ordinal) + 1;
+        Assert.Equal(0, run.Status);
+        Assert.Empty(run.Error);
+        Assert.StartsWith(
+            $"{parts}: sound; 0 inner ends, 0 sleeves, 0 outer ends, 1 jam nut, 0 materials\n{parts}:3:{column}: note: ",
+            run.Output,
+            StringComparison.Ordinal);
+        Assert.EndsWith($"\n    {Nut}\n    {new string(' ', column - 1)}^^^^^\n", run.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Outer_ends_with_a_socket_are_outer_ends_and_each_kind_is_counted_by_itself()
+    {
+        const string Kinds =
+            """
+            tierodcalc: 1
+            materials: [{id: m}]
+            inner_ends:
+              - {id: i1, thread: M16x2, center_to_tip: 100 mm, thread_length: 50 mm}
+              - {id: i2, thread: M16x2, center_to_tip: 100 mm, thread_length: 50 mm}
+            outer_ends:
+              - {id: o1, thread: M16x2, center_to_tip: 100 mm, thread_length: 50 mm}
+              - {id: o2, thread: M16x2, center_to_tip: 100 mm, thread_length: 50 mm}
+              - {id: o3, center_to_face: 50 mm, socket: {thread: M16x2, depth: 30 mm, bore: closed}}
+            jam_nuts:
+              - {id: n1, thread: M16x2, thickness: 8 mm}
+              - {id: n2, thread: M16x2, thickness: 8 mm}
+              - {id: n3, thread: M16x2, thickness: 8 mm}
+              - {id: n4, thread: M16x2, thickness: 8 mm}
+            """;
+
+        Assert.StartsWith(
+            "-: sound; 2 inner ends, 0 sleeves, 3 outer ends, 4 jam nuts, 1 material\n",
+            CommandLine.RunWith(Kinds, "check", "-").Output,
+            StringComparison.Ordinal);
+        Assert.Equal("-: sound; a job with 1 rod\n", CommandLine.RunWith(CheckJobs.W1, "check", "-").Output);
+    }
+
+    private static int Count(string text, string words) => text.Split(words).Length - 1;
+
+    private string Write(string name, string content)
+    {
+        string path = Path.Combine(_folder, name);
+        File.WriteAllText(path, content);
+        return path;
+    }
+}

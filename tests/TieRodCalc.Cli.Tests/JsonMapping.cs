@@ -1,0 +1,164 @@
+using TieRodCalc.Planning;
+using TieRodCalc.Rods;
+using TieRodCalc.Text;
+using UnitsNet;
+
+namespace TieRodCalc.Cli.Tests;
+
+/// <summary>Which property of a plan each number and string of the JSON stands for, written out by hand.</summary>
+internal sealed class JsonMapping
+{
+    private static readonly object EmptyList = new();
+
+    private readonly Dictionary<string, object?> _values = new(StringComparer.Ordinal);
+
+    private JsonMapping()
+    {
+    }
+
+    /// <summary>Path and value of all leaves of one rod: a number as it is before rounding, a string, null, or an empty list.</summary>
+    public static IReadOnlyDictionary<string, object?> Of(string name, RodPlan plan, LengthDisplay unit)
+    {
+        JsonMapping mapping = new();
+        mapping.Add("name", name);
+        mapping.Add("verdict", Names.Of(plan.Verdict));
+        mapping.Add("length.uncut_shortest_mm", plan.UncutReach?.Shortest.Millimeters);
+        mapping.Add("length.uncut_longest_mm", plan.UncutReach?.Longest.Millimeters);
+        mapping.Add("remedies", EmptyList);
+        mapping.Add("worst_case", null);
+        mapping.AddBinding(plan.Binding);
+        mapping.AddWarnings(plan.Warnings, new PlanSentences(unit));
+        if (plan.Solution is { } solution)
+        {
+            mapping.AddSolution(plan, solution);
+        }
+        else
+        {
+            foreach (string path in (string[])
+                ["locked", "length.target_mm", "length.axial_mm", "length.shortest_mm", "length.longest_mm", "cut", "joints", "tip_gap_mm",
+                    "adjust", "lengthens", "per_turn", "per_half_turn", "per_flat", "start", "least_cut_setting"])
+            {
+                mapping.Add(path, null);
+            }
+        }
+
+        return mapping._values;
+    }
+
+    private void Add(string path, object? value) => _values.Add(path, value);
+
+    private void Add(string path, Length value) => _values.Add(path, value.Millimeters);
+
+    private void AddBinding(IReadOnlyList<BindingLimit> binding)
+    {
+        for (int i = 0; i < binding.Count; i++)
+        {
+            Add($"binding.{i}.limit", Names.Of(binding[i].Limit));
+            Add($"binding.{i}.end", Name(binding[i].End));
+            Add($"binding.{i}.at", Names.Of(binding[i].At));
+            Add($"binding.{i}.missed_by_mm", binding[i].MissedBy);
+        }
+
+        if (binding.Count == 0)
+        {
+            Add("binding", EmptyList);
+        }
+    }
+
+    private void AddWarnings(IReadOnlyList<PlanWarning> warnings, PlanSentences sentences)
+    {
+        for (int i = 0; i < warnings.Count; i++)
+        {
+            Add($"warnings.{i}.code", Names.Of(warnings[i].Code));
+            Add($"warnings.{i}.end", Name(warnings[i].End));
+            Add($"warnings.{i}.text", sentences.Of(warnings[i]));
+        }
+    }
+
+    private void AddSolution(RodPlan plan, RodSolution solution)
+    {
+        Add("locked", Names.Of(plan.Locking));
+        Add("length.target_mm", plan.Target);
+        Add("length.axial_mm", plan.Axial);
+        Add("length.shortest_mm", solution.Reach.Shortest);
+        Add("length.longest_mm", solution.Reach.Longest);
+        AddCut("cut.inner", solution.InnerCut);
+        AddCut("cut.outer", solution.OuterCut);
+        AddJoint("joints.inner", solution.Inner);
+        AddJoint("joints.outer", solution.Outer);
+        Add("tip_gap_mm", solution.TipGap);
+        Add("adjust.shorter_mm", solution.Shorter.Length);
+        Add("adjust.longer_mm", solution.Longer.Length);
+        Add("adjust.shorter_turns", solution.Shorter.Turns);
+        Add("adjust.longer_turns", solution.Longer.Turns);
+        AddEnding("adjust.shorter_ends_at", solution.Shorter);
+        AddEnding("adjust.longer_ends_at", solution.Longer);
+        Add("lengthens", solution.Lengthens is { } direction ? Names.Of(direction) : null);
+        AddTurn("per_turn", solution.PerTurn);
+        AddTurn("per_half_turn", solution.PerHalfTurn);
+        AddTurn("per_flat", solution.PerFlat);
+        Add("start.first", Names.Of(solution.Start.First));
+        Add("start.alone_turns", solution.Start.AloneTurns);
+        Add("start.showing_before_second_mm", solution.Start.ShowingBeforeSecond);
+        Add("start.then_sleeve_turns", solution.Start.SleeveTurns);
+        Add("start.then_end_turns", solution.Start.EndTurns);
+        Add("least_cut_setting.inner_insertion_mm", solution.LeastCutSetting.Inner);
+        Add("least_cut_setting.outer_insertion_mm", solution.LeastCutSetting.Outer);
+    }
+
+    private void AddCut(string path, CutAdvice? cut)
+    {
+        if (cut is null)
+        {
+            Add(path, null);
+            return;
+        }
+
+        Add($"{path}.least_mm", cut.Least);
+        Add($"{path}.most_mm", cut.Most);
+        Add($"{path}.recommended_mm", cut.Recommended);
+        Add($"{path}.mark_from_center_mm", cut.MarkFromCenter);
+        Add($"{path}.thread_left_mm", cut.ThreadLeft);
+    }
+
+    private void AddJoint(string path, JointPlan joint)
+    {
+        Add($"{path}.insertion_mm", joint.Insertion);
+        Add($"{path}.insertion_span_mm.0", joint.InsertionSpan.Shortest);
+        Add($"{path}.insertion_span_mm.1", joint.InsertionSpan.Longest);
+        Add($"{path}.showing_mm", joint.Showing);
+        Add($"{path}.engaged_mm", joint.Engaged);
+        Add($"{path}.engaged_least_mm", joint.EngagedLeast);
+        Add($"{path}.required_mm", joint.Required.Required);
+        Add($"{path}.governed_by", Names.Of(joint.Required.GovernedBy));
+        Add($"{path}.nut_room_mm", joint.NutRoom);
+        Add($"{path}.nut_room_least_mm", joint.NutRoomLeast);
+    }
+
+    private void AddEnding(string path, Travel travel)
+    {
+        if (travel.EndsAt is not { } limit)
+        {
+            Add(path, null);
+            return;
+        }
+
+        Add($"{path}.limit", Names.Of(limit));
+        Add($"{path}.end", Name(travel.End));
+    }
+
+    private void AddTurn(string path, TurnEffect? effect)
+    {
+        if (effect is null)
+        {
+            Add(path, null);
+            return;
+        }
+
+        Add($"{path}.length_mm", effect.Length);
+        Add($"{path}.toe_deg", effect.Toe?.Degrees);
+        Add($"{path}.toe_at_plates_mm", effect.ToeAtPlates?.Millimeters);
+    }
+
+    private static string? Name(RodSide? side) => side is { } known ? Names.Of(known) : null;
+}

@@ -1,0 +1,93 @@
+using TieRodCalc.Planning;
+using TieRodCalc.Rods;
+using TieRodCalc.Text;
+using UnitsNet;
+
+namespace TieRodCalc.Cli.Tests;
+
+/// <summary>What each warning says: of which end, and which of its two values where.</summary>
+public sealed class WarningSentenceTests
+{
+    private const string Value = "12.34 mm (~31/64 in)";
+    private const string Other = "5.67 mm (~7/32 in)";
+
+    private static readonly PlanSentences Sentences = new(LengthDisplay.Millimeter);
+
+    /// <summary>Words of each warning, the end written as END.</summary>
+    private static readonly Dictionary<WarningCode, string[]> Words = new()
+    {
+        [WarningCode.NotLocked] = ["NOTHING LOCKS THIS ROD: no joint has a jam nut or a clamp.", "Do not drive it."],
+        [WarningCode.OneJointLocked] =
+            ["Only one joint is locked. The END has no nut and no clamp", "the sleeve is held by the other end alone"],
+        [WarningCode.SleeveCannotAdjust] =
+            ["the same hand and the same pitch", "does not change the length at all", $"only lengths {Value} apart exist"],
+        [WarningCode.StartMayNotMatch] =
+            [$"free over {Value} only", $"starting a thread one turn later moves it by {Other}:", "More cut or less adjustment gives more freedom."],
+        [WarningCode.LittleCutToSpare] = [$"Only {Value} may be taken off the END by mistake", "Cut exactly, or cut less and try."],
+        [WarningCode.CutOffTheMarks] = ["No mark of the grid", $"the least and the most cut of the END: the middle, {Value}, is given in decimals"],
+        [WarningCode.LittleRoomForTheNut] = [$"The END's nut keeps only {Value} of thread to be backed off by", "less than one pitch"],
+        [WarningCode.EngagementBelowRule] =
+            [$"asks for {Value} of engagement at the END", $"less than the usual rule for the sleeve's material, {Other}."],
+        [WarningCode.SteelAssumed] = ["not said to be steel or aluminum", "1.5 diameters", "A softer material needs more."],
+        [WarningCode.StrengthNotChecked] = ["Whether the END's threads strip was not checked"],
+        [WarningCode.WorstCaseNotChecked] = ["Nominal dimensions were trusted", "tolerances are read"],
+        [WarningCode.RemediesNotSought] = ["Other ways to make this rod work were not looked for"],
+        [WarningCode.NoUncutReach] = ["The parts as they are keep all limits at no setting at all", "no uncut reach"],
+        [WarningCode.ClassAssumed] = ["A tolerance class is not said at the END: 2A/2B or 6g/6H is assumed."],
+        [WarningCode.CoarsePitchAssumed] = [$"Only the diameter is said at the END: the coarse pitch, {Value}, is assumed."],
+        [WarningCode.LeadAssumed] = [$"The lead of the END is not said: one pitch, {Value}, is taken."],
+        [WarningCode.CountersinkAssumed] = [$"The countersink at the END is not said: half a pitch, {Value}, is taken."],
+        [WarningCode.ToeNotComputed] = ["Toe is not computed: the job gives no steering arm for this rod."],
+        [WarningCode.ToeOutOfReach] = ["Toe is not computed: the rod stands in line with the steer axis, or its length is out of the joint's reach."],
+        [WarningCode.PlatesNotGiven] = ["Toe at the plates is not computed: the job gives no width of the plates."],
+    };
+
+    public static TheoryData<WarningCode> Codes => [.. Enum.GetValues<WarningCode>()];
+
+    [Theory]
+    [MemberData(nameof(Codes))]
+    public void A_warning_says_its_end_and_its_values_at_their_places(WarningCode code)
+    {
+        PlanWarning warning = new(code, null, Length.FromMillimeters(12.34), Length.FromMillimeters(5.67));
+
+        Says(code, "inner end", Sentences.Of(warning with { End = RodSide.Inner }));
+        Says(code, "outer end", Sentences.Of(warning with { End = RodSide.Outer }));
+        Says(code, "inner and outer end", Sentences.Of(warning with { End = RodSide.Inner }, bothEnds: true));
+        Says(code, "inner and outer end", Sentences.Of(warning with { End = RodSide.Outer }, bothEnds: true));
+        Says(code, "rod", Sentences.Of(warning));
+    }
+
+    [Fact]
+    public void Values_come_first_in_the_unit_of_the_job()
+    {
+        PlanWarning warning = new(WarningCode.LeadAssumed, RodSide.Inner, Length.FromInches(0.5));
+
+        Assert.Contains("0.500 in (1/2, 12.70 mm)", new PlanSentences(LengthDisplay.Inch).Of(warning), StringComparison.Ordinal);
+        Assert.Contains("12.70 mm (1/2 in)", Sentences.Of(warning), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void No_two_warnings_say_the_same()
+    {
+        Assert.Distinct(Enum.GetValues<WarningCode>().Select(code => Sentences.Of(new PlanWarning(code, RodSide.Inner))));
+    }
+
+    [Fact]
+    public void A_code_that_is_none_has_no_sentence() =>
+        Assert.Throws<ArgumentOutOfRangeException>(() => Sentences.Of(new PlanWarning((WarningCode)99)));
+
+    private static void Says(WarningCode code, string end, string sentence)
+    {
+        string[] words = Words[code];
+        Assert.All(words, some => Assert.Contains(some.Replace("END", end, StringComparison.Ordinal), sentence, StringComparison.Ordinal));
+        Assert.EndsWith(".", sentence, StringComparison.Ordinal);
+        Assert.Equal(words.Sum(some => Count(some, " mm (")), Count(sentence, " mm ("));
+        foreach (string other in (string[])["inner end", "outer end", "inner and outer end"])
+        {
+            int expected = words.Sum(some => Count(some.Replace("END", end, StringComparison.Ordinal), other));
+            Assert.Equal(expected, Count(sentence, other));
+        }
+    }
+
+    private static int Count(string text, string words) => text.Split(words).Length - 1;
+}
