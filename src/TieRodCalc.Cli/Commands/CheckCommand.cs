@@ -22,13 +22,7 @@ internal static class CheckCommand
         {
             files,
         };
-        files.Validators.Add(result =>
-        {
-            foreach (string word in result.Tokens.Select(token => token.Value).Where(word => word.Length > 1 && word.StartsWith('-')))
-            {
-                result.AddError($"Unrecognized option '{word}'.");
-            }
-        });
+        files.Validators.Add(JobSource.RefuseOptions);
         command.SetAction(parsed => Run(parsed.GetValue(files)!, terminal));
         return command;
     }

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.CommandLine.Parsing;
 using TieRodCalc.Cli.Rendering;
 using TieRodCalc.Yaml;
 
@@ -24,9 +25,19 @@ internal sealed class JobSource
 
     private readonly Option<bool> _json = new("--json") { Description = "Print the result as JSON." };
 
+    /// <summary>A word that is written like an option is none of the files.</summary>
+    public static void RefuseOptions(ArgumentResult files)
+    {
+        foreach (string word in files.Tokens.Select(token => token.Value).Where(word => word.Length > 1 && word.StartsWith('-')))
+        {
+            files.AddError($"Unrecognized option '{word}'.");
+        }
+    }
+
     /// <summary>Adds argument and options to a command.</summary>
     public Command AddTo(Command command)
     {
+        _job.Validators.Add(RefuseOptions);
         command.Add(_job);
         command.Add(_rods);
         command.Add(_json);

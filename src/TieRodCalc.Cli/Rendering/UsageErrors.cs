@@ -12,9 +12,9 @@ internal static class UsageErrors
         StringBuilder text = new();
         string[] messages = [.. parsed.Errors.Select(error => error.Message).Distinct()];
 
-        // A command that is not known is also a command that is not there; only the first is worth a line.
-        bool unknown = parsed.UnmatchedTokens.Count > 0 && messages.Length > parsed.UnmatchedTokens.Distinct().Count();
-        foreach (string message in messages.Skip(unknown ? 1 : 0))
+        // At the top a word that is no command makes the parser say first that a command is missing; the word itself says more.
+        bool noCommand = parsed.CommandResult.Parent is null && parsed.UnmatchedTokens.Count > 0;
+        foreach (string message in messages.Skip(noCommand ? 1 : 0))
         {
             text.Append("tierodcalc: ").Append(message).Append('\n');
         }
