@@ -1,8 +1,8 @@
 using TieRodCalc.Parts;
 using TieRodCalc.Planning;
 using TieRodCalc.Steering;
-using TieRodCalc.Threads;
 using TieRodCalc.Text;
+using TieRodCalc.Threads;
 using TieRodCalc.Yaml;
 using UnitsNet;
 
