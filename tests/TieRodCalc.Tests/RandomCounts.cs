@@ -33,7 +33,8 @@ internal static class RandomCounts
 
     /// <summary>What a test prints so that its draw can be repeated.</summary>
     public static string Description => string.Create(
-        CultureInfo.InvariantCulture, $"{Rods} rods, {Geometries} geometries, seed {Seed} (number of rods: {Variable})");
+        CultureInfo.InvariantCulture,
+        $"{Rods} rods, {Geometries} geometries, {Texts} texts, {Files} files, seed {Seed} (number of rods: {Variable})");
 
     /// <summary>The source of random numbers of one case.</summary>
     public static Random For(int index) => new(unchecked(Seed * 31 + index * 7_919));

@@ -196,6 +196,40 @@ public class PlanAgainstLinearProgramTests(PlannedRods rods, ITestOutputHelper o
         findings.AssertNone();
     }
 
+    [Fact]
+    public void More_cut_would_help_exactly_where_parts_that_may_be_cut_without_end_would_make_the_rod()
+    {
+        Findings findings = new();
+        Dictionary<bool, int> seen = new() { [false] = 0, [true] = 0 };
+        using LinearProgram program = new();
+        foreach (PlannedRod planned in rods.All)
+        {
+            if (planned.Plan.Solution is not null)
+            {
+                findings.That(planned.Rod, "what can be built needs no more cut", !planned.Plan.MoreCutWouldHelp);
+                continue;
+            }
+
+            // What keeps these from being built is the sleeve, whatever the limits say.
+            if (planned.Rod.WantsAdjustment && !planned.Rod.SleeveAdjusts)
+            {
+                continue;
+            }
+
+            program.Load(planned.Rod, row => row.Limit == Limit.Cut ? double.PositiveInfinity : 0);
+            double loosening = program.LeastLoosening(null);
+            bool expected = loosening <= Millimeters.Negligible;
+            if (loosening is not (> Rounding and < Undecided))
+            {
+                findings.That(planned.Rod, $"more cut would help: expected {expected}", planned.Plan.MoreCutWouldHelp == expected);
+                seen[expected]++;
+            }
+        }
+
+        findings.AssertNone();
+        Assert.All(seen.Values, count => Assert.True(count > RandomCounts.Rods / 50));
+    }
+
     private IEnumerable<(PlannedRod Planned, RodSide Side)> Ends() =>
         rods.Solved.SelectMany(planned => s_sides.Select(side => (planned, side)));
 

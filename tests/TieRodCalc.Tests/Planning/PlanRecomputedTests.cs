@@ -1,5 +1,6 @@
 using TieRodCalc.Planning;
 using TieRodCalc.Rods;
+using TieRodCalc.Threads;
 
 namespace TieRodCalc.Tests.Planning;
 
@@ -128,6 +129,66 @@ public class PlanRecomputedTests(PlannedRods rods) : IClassFixture<PlannedRods>
         }
 
         findings.AssertNone();
+    }
+
+    [Fact]
+    public void A_witness_hole_proves_the_thread_from_the_countersink_to_its_far_edge()
+    {
+        Findings findings = new();
+        int holes = 0;
+        foreach ((PlannedRod planned, RodSide side) in rods.Solved.SelectMany(planned => s_sides.Select(side => (planned, side))))
+        {
+            JointCase joint = planned.Rod.Joint(side);
+            JointPlan plan = planned.JointPlan(side);
+            findings.That(planned.Rod, $"{side} witness", plan.WitnessProves is null == joint.Witness is null);
+            if (joint.Witness is { } witness && plan.WitnessProves is { } proved)
+            {
+                holes++;
+                double expected = Math.Max(0, Math.Min(joint.Depth.Mm, witness.Mm) - joint.CountersinkMm);
+                findings.Near(planned.Rod, $"{side} witness proves", expected, proved, Tolerance);
+            }
+        }
+
+        findings.AssertNone();
+        Assert.True(holes > RandomCounts.Rods / 50);
+    }
+
+    [Theory]
+    [InlineData(0.5, 0.0)]
+    [InlineData(0.75, 0.0)]
+    [InlineData(20.0, 19.25)]
+    [InlineData(35.0, 34.25)]
+    [InlineData(40.0, 34.25)]
+    [InlineData(null, null)]
+    public void A_witness_hole_proves_no_thread_that_is_not_there(double? farEdge, double? proved)
+    {
+        // A sleeve end with 35 mm of thread behind a countersink of 0.75 mm; the bore beyond is open.
+        RodCase rod = CheckCases.OpenInnerBore.Rod;
+        RodCase seen = rod with { Inner = rod.Inner with { Witness = farEdge is { } mm ? Dim.OfMm(mm) : null } };
+        Assert.Equal(proved, seen.Plan().Solution!.Inner.WitnessProves?.Millimeters);
+    }
+
+    [Fact]
+    public void A_nut_loosens_against_its_hand_and_no_nut_does_not()
+    {
+        Findings findings = new();
+        Dictionary<(bool Nut, Hand Hand), int> seen = [];
+        foreach ((PlannedRod planned, RodSide side) in rods.Solved.SelectMany(planned => s_sides.Select(side => (planned, side))))
+        {
+            JointCase joint = planned.Rod.Joint(side);
+            (bool Nut, Hand Hand) kind = (joint.Nut is not null, joint.Thread.Hand);
+            seen[kind] = seen.GetValueOrDefault(kind) + 1;
+            TurnDirection? expected = kind switch
+            {
+                (false, _) => null,
+                (_, Hand.Right) => TurnDirection.Counterclockwise,
+                _ => TurnDirection.Clockwise,
+            };
+            findings.That(planned.Rod, $"{side} nut loosens", planned.JointPlan(side).NutLoosens == expected);
+        }
+
+        findings.AssertNone();
+        Assert.Equal(4, seen.Count(kind => kind.Value > RandomCounts.Rods / 50));
     }
 
     /// <summary>The settings that turning the sleeve passes from the shortest to the longest wanted length.</summary>

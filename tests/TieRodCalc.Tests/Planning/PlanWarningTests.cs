@@ -1,3 +1,4 @@
+using TieRodCalc.Parts;
 using TieRodCalc.Planning;
 using TieRodCalc.Rods;
 
@@ -75,6 +76,22 @@ public class PlanWarningTests(PlannedRods rods) : IClassFixture<PlannedRods>
         }
 
         findings.AssertNone();
+    }
+
+    [Fact]
+    public void Steel_is_assumed_where_the_usual_rule_is_taken_and_the_sleeve_is_neither_steel_nor_aluminum()
+    {
+        Findings findings = new();
+        int others = 0;
+        foreach (PlannedRod planned in rods.All)
+        {
+            bool assumed = planned.Rod is { Engagement: null, SleeveKind: null or MaterialKind.Other };
+            others += planned.Rod is { Engagement: null, SleeveKind: MaterialKind.Other } ? 1 : 0;
+            findings.That(planned.Rod, "steel assumed", Warned(planned, WarningCode.SteelAssumed, null) == assumed);
+        }
+
+        findings.AssertNone();
+        Assert.True(others > RandomCounts.Rods / 50);
     }
 
     private IEnumerable<(PlannedRod Planned, RodSide Side)> Ends() =>

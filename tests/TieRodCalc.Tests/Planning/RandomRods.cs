@@ -45,7 +45,9 @@ internal static class RandomRods
                 Inner = inner,
                 Outer = outer,
                 SleeveLength = sleeve,
-                SleeveKind = Pick<MaterialKind?>(random, null, MaterialKind.Steel, MaterialKind.Steel, MaterialKind.Aluminum),
+                SleeveKind = Pick<MaterialKind?>(
+                    random, null, MaterialKind.Steel, MaterialKind.Steel, MaterialKind.Aluminum, MaterialKind.Aluminum, MaterialKind.Other),
+                Outside = Outside(Math.Max(innerThread.DiameterMm, outerThread.DiameterMm)),
                 ClockingDegrees = clocked ? Math.Round(Between(0, 180)) : null,
                 Target = default,
                 Shorter = default,
@@ -109,7 +111,16 @@ internal static class RandomRods
                 Countersink = Chance(0.5) ? null : On(Between(0.3, 2)),
                 Witness = Chance(0.15) ? On(Between(0.5, 0.95) * depth.Mm) : null,
                 Clamp = clamped ? On(Between(0.4, 0.95) * depth.Mm) : null,
+                Joint = Pick<JointKind?>(random, null, JointKind.TaperedStud, JointKind.RodEnd),
             };
+        }
+
+        /// <summary>Larger than both threads, or unsaid.</summary>
+        private OutsideCase? Outside(double thread)
+        {
+            Dim across = Up(thread + Between(2, 9));
+            OutsideShape? shape = Pick<OutsideShape?>(random, null, OutsideShape.Round, OutsideShape.Hexagon, OutsideShape.Hexagon);
+            return shape is { } said ? new OutsideCase(said, across) : null;
         }
 
         private EngagementCase? Rule() => random.Next(4) switch

@@ -32,6 +32,12 @@ internal sealed record EngagementCase(double? Diameters, Dim? Length)
         Length?.ToString() ?? string.Create(CultureInfo.InvariantCulture, $"{Diameters:R} diameters");
 }
 
+/// <summary>The outside of the sleeve of a test case.</summary>
+internal sealed record OutsideCase(OutsideShape Shape, Dim Across)
+{
+    public override string ToString() => $"{Shape} {Across}";
+}
+
 /// <summary>One joint of a test case: the male end, its nut, and the end of the sleeve that it goes into.</summary>
 internal sealed record JointCase
 {
@@ -59,6 +65,11 @@ internal sealed record JointCase
 
     public Dim? Clamp { get; init; }
 
+    public JointKind? Joint { get; init; }
+
+    /// <summary>A straight rod end; a bent one would point the other way after half a turn.</summary>
+    public bool TurnsByHalves => Joint == JointKind.RodEnd && Offset.Mm == 0;
+
     /// <summary>One pitch where nothing is said.</summary>
     public double LeadMm => Lead?.Mm ?? Thread.PitchMm;
 
@@ -70,7 +81,8 @@ internal sealed record JointCase
 
     public override string ToString() =>
         $"{Thread} c {CenterToTip} t {ThreadLength} l {Lead?.ToString() ?? "P"} o {Offset} max cut {MaxCut} nut {Nut?.ToString() ?? "none"}"
-        + $" | d {Depth} {Bore} m {Countersink?.ToString() ?? "P/2"} w {Witness?.ToString() ?? "-"} k {Clamp?.ToString() ?? "-"}";
+        + $" | d {Depth} {Bore} m {Countersink?.ToString() ?? "P/2"} w {Witness?.ToString() ?? "-"} k {Clamp?.ToString() ?? "-"}"
+        + $" | joint {Joint?.ToString() ?? "unsaid"}";
 }
 
 /// <summary>A rod and what is wanted of it, in plain numbers.</summary>
@@ -87,6 +99,8 @@ internal sealed record RodCase
     public required Dim SleeveLength { get; init; }
 
     public MaterialKind? SleeveKind { get; init; }
+
+    public OutsideCase? Outside { get; init; }
 
     public double? ClockingDegrees { get; init; }
 
@@ -109,6 +123,9 @@ internal sealed record RodCase
 
     /// <summary>False with the same hand and the same pitch.</summary>
     public bool SleeveAdjusts => Math.Abs(AxialPerTurn) > Millimeters.Negligible;
+
+    /// <summary>Half a turn where an end may be turned by halves, else one: by how much starts lie apart.</summary>
+    public double StartTurns => Inner.TurnsByHalves || Outer.TurnsByHalves ? 0.5 : 1;
 
     public bool WantsAdjustment => Shorter.Mm > 0 || Longer.Mm > 0;
 
@@ -134,7 +151,7 @@ internal sealed record RodCase
     public double LengthOf(double axial) => Math.Sqrt(axial * axial + OffsetSquared);
 
     public override string ToString() =>
-        $"inner {Inner}\n  outer {Outer}\n  S {SleeveLength} {SleeveKind?.ToString() ?? "kind unsaid"}"
+        $"inner {Inner}\n  outer {Outer}\n  S {SleeveLength} {SleeveKind?.ToString() ?? "kind unsaid"} {Outside?.ToString() ?? "outside unsaid"}"
         + string.Create(CultureInfo.InvariantCulture, $" clocking {ClockingDegrees:R}")
         + $" target {Target} -{Shorter} +{Longer} gap {TipGap} engagement {Engagement?.ToString() ?? "usual"}"
         + $" mark {Mark} allowance {Allowance}";

@@ -24,6 +24,7 @@ internal static class RodCaseParts
                 Length = Of(rod.SleeveLength),
                 Inner = Hole(rod.Inner),
                 Outer = Hole(rod.Outer),
+                Outside = rod.Outside is { } outside ? new Outside(outside.Shape, Of(outside.Across)) : null,
             },
             End(rod.Outer, "outer"),
             Nut(rod.Inner, "inner nut"),
@@ -59,6 +60,7 @@ internal static class RodCaseParts
         Inner = InUnit(rod.Inner, inches),
         Outer = InUnit(rod.Outer, inches),
         SleeveLength = rod.SleeveLength.InUnit(inches),
+        Outside = rod.Outside is { } outside ? outside with { Across = outside.Across.InUnit(inches) } : null,
         Target = rod.Target.InUnit(inches),
         Shorter = rod.Shorter.InUnit(inches),
         Longer = rod.Longer.InUnit(inches),
@@ -116,6 +118,7 @@ internal static class RodCaseParts
         Lead = Of(joint.Lead),
         Offset = Of(joint.Offset),
         MaxCut = Of(joint.MaxCut),
+        Joint = joint.Joint,
     };
 
     private static TappedHole Hole(JointCase joint) => new()

@@ -1,3 +1,4 @@
+using TieRodCalc.Parts;
 using TieRodCalc.Planning;
 using TieRodCalc.Rods;
 
@@ -21,10 +22,34 @@ public class TurningTests(PlannedRods rods) : IClassFixture<PlannedRods>
                 solution.Lengthens == (planned.Rod.AxialPerTurn > 0 ? TurnDirection.Clockwise : TurnDirection.Counterclockwise));
             findings.Near(planned.Rod, "per turn", ByTurns(planned, 1), solution.PerTurn!.Length, Tolerance);
             findings.Near(planned.Rod, "per half turn", ByTurns(planned, 0.5), solution.PerHalfTurn!.Length, Tolerance);
-            findings.That(planned.Rod, "a sleeve of no known outside has no flats", solution.PerFlat is null);
         }
 
         findings.AssertNone();
+    }
+
+    [Fact]
+    public void A_flat_is_a_sixth_of_a_turn_and_only_a_hexagon_has_flats()
+    {
+        Findings findings = new();
+        Dictionary<OutsideShape, int> seen = Enum.GetValues<OutsideShape>().ToDictionary(shape => shape, _ => 0);
+        foreach (PlannedRod planned in Adjusting())
+        {
+            RodSolution solution = planned.Plan.Solution!;
+            OutsideShape? shape = planned.Rod.Outside?.Shape;
+            findings.That(planned.Rod, "per flat", solution.PerFlat is not null == (shape == OutsideShape.Hexagon));
+            if (shape is { } said)
+            {
+                seen[said]++;
+            }
+
+            if (solution.PerFlat is { } flat)
+            {
+                findings.Near(planned.Rod, "per flat", ByTurns(planned, 1.0 / 6), flat.Length, Tolerance);
+            }
+        }
+
+        findings.AssertNone();
+        Assert.All(seen.Values, count => Assert.True(count > RandomCounts.Rods / 50));
     }
 
     [Fact]
@@ -68,11 +93,17 @@ public class TurningTests(PlannedRods rods) : IClassFixture<PlannedRods>
     public void Another_start_moves_the_insertion_by_the_step_of_the_pitches()
     {
         Findings findings = new();
+        int halved = 0;
+        int bentRodEnds = 0;
         foreach (PlannedRod planned in Adjusting())
         {
             double p1 = planned.Rod.Inner.Thread.PitchMm;
             double p2 = planned.Rod.Outer.Thread.PitchMm;
-            double step = p1 * p2 / Math.Abs(planned.Rod.AxialPerTurn);
+            double step = p1 * p2 / Math.Abs(planned.Rod.AxialPerTurn) * planned.Rod.StartTurns;
+            halved += planned.Rod.StartTurns < 1 ? 1 : 0;
+            bentRodEnds += planned.Rod is { StartTurns: 1, Inner.Joint: JointKind.RodEnd } or { StartTurns: 1, Outer.Joint: JointKind.RodEnd }
+                ? 1
+                : 0;
             findings.Near(planned.Rod, "start step", step, planned.Plan.Solution!.StartStep!.Value, Tolerance);
             bool narrow = planned.InsertionsRecommended!.Value.Width < step - Tolerance;
             bool wide = planned.InsertionsRecommended.Value.Width > step + Tolerance;
@@ -81,6 +112,29 @@ public class TurningTests(PlannedRods rods) : IClassFixture<PlannedRods>
         }
 
         findings.AssertNone();
+        Assert.True(halved > RandomCounts.Rods / 50);
+        Assert.True(bentRodEnds > RandomCounts.Rods / 200);
+    }
+
+    [Fact]
+    public void A_sleeve_that_cannot_adjust_leaves_lengths_a_pitch_apart_or_half_of_one_with_a_straight_rod_end()
+    {
+        Findings findings = new();
+        Dictionary<double, int> steps = new() { [0.5] = 0, [1] = 0 };
+        foreach (PlannedRod planned in rods.All)
+        {
+            PlanWarning? told = planned.Plan.Warnings.SingleOrDefault(warning => warning.Code == WarningCode.SleeveCannotAdjust);
+            findings.That(planned.Rod, "says that the sleeve cannot adjust the rod", told is null == planned.Rod.SleeveAdjusts);
+            if (told is not null)
+            {
+                steps[planned.Rod.StartTurns]++;
+                double step = planned.Rod.Inner.Thread.PitchMm * planned.Rod.StartTurns;
+                findings.Near(planned.Rod, "step", step, told.Value!.Value, Tolerance);
+            }
+        }
+
+        findings.AssertNone();
+        Assert.All(steps.Values, count => Assert.True(count > RandomCounts.Rods / 200));
     }
 
     [Fact]

@@ -1,3 +1,4 @@
+using TieRodCalc.Parts;
 using TieRodCalc.Yaml;
 
 namespace TieRodCalc.Tests.Yaml;
@@ -22,6 +23,30 @@ public class NotUsedYetTests
         Problem note = Assert.Single(read.Notes);
         Assert.Equal($"'{key}' is read and checked for spelling, but this version does not use it yet", note.Message);
         Assert.Equal((3, key.Length), (note.Line, note.Length));
+    }
+
+    [Fact]
+    public void Swing_and_stud_of_either_sort_of_end_are_kept()
+    {
+        CheckedFile read = Marked.Check("""
+            tierodcalc: 1
+            inner_ends:
+              - {id: a, thread: M18x1.5, center_to_tip: 200 mm, thread_length: 80 mm, joint: tapered stud, swing: 14.5 deg, stud: vertical}
+            outer_ends:
+              - {id: b, thread: M18x1.5, center_to_tip: 90 mm, thread_length: 40 mm, swing: 16 deg, stud: along axle}
+              - {id: c, center_to_face: 2 in, socket: {thread: M14x1.5, depth: 30 mm, bore: closed}, joint: rod end, swing: 22 deg, stud: along axle}
+              - {id: d, center_to_face: 2 in, socket: {thread: M14x1.5, depth: 30 mm, bore: closed}}
+            """);
+        Assert.Empty(read.Problems);
+        ThreadedEnd inner = Assert.Single(read.Parts!.InnerEnds);
+        Assert.Equal((JointKind.TaperedStud, 14.5, StudDirection.Vertical), (inner.Joint, inner.Swing!.Value.Degrees, inner.Stud));
+        ThreadedEnd outer = Assert.Single(read.Parts.OuterEnds);
+        Assert.Equal((null, 16, StudDirection.AlongAxle), (outer.Joint, outer.Swing!.Value.Degrees, outer.Stud));
+        Assert.Equal(["c", "d"], read.Parts.SocketEnds.Select(end => end.Info.Id));
+        SocketEnd socket = read.Parts.SocketEnds[0];
+        Assert.Equal((JointKind.RodEnd, 22, StudDirection.AlongAxle), (socket.Joint, socket.Swing!.Value.Degrees, socket.Stud));
+        SocketEnd silent = read.Parts.SocketEnds[1];
+        Assert.Equal((null, null, null), (silent.Joint, silent.Swing, silent.Stud));
     }
 
     [Theory]

@@ -121,8 +121,27 @@ public class PartProblemTests
     [InlineData("depth: 1.2 in", "depth: «0.7 mm»", "the countersink of 0.75 mm (half a pitch) is not shallower than the thread of 0.7 mm")]
     [InlineData("witness: 1.5 in", "witness: «8.1 in»", "the witness hole at 8.1 in lies beyond the sleeve's 8 in")]
     [InlineData("witness: 1.5 in", "clamp: «9 in»", "the clamp at 9 in lies beyond the sleeve's 8 in")]
+    [InlineData("witness: 1.5 in", "witness: «8.001 in»", "the witness hole at 8.001 in lies beyond the sleeve's 8 in")]
+    [InlineData("bore: closed}     #", "bore: closed, witness: «8.001 in»}     #", "the witness hole at 8.001 in lies beyond the sleeve's 8 in")]
+    [InlineData("bore: closed}     #", "bore: closed, clamp: «203.21 mm»}     #", "the clamp at 203.21 mm lies beyond the sleeve's 8 in")]
+    [InlineData("outside: hex 1 in", "outside: «hex 18 mm»", "the outside, hex 18 mm, must be larger than the threads inside it")]
+    [InlineData("outside: hex 1 in", "outside: «round 5/8 in»", "the outside, round 5/8 in, must be larger than the threads inside it")]
     public void Dimensions_that_contradict_each_other(string piece, string instead, string phrase) =>
         Marked.In(Samples.Parts, piece, instead).Problem(phrase);
+
+    [Theory]
+    [InlineData("witness: 1.5 in", "witness: 8 in")]
+    [InlineData("witness: 1.5 in", "clamp: 203.2 mm")]
+    [InlineData("bore: closed}     #", "bore: closed, witness: 8 in, clamp: 8 in}     #")]
+    [InlineData("outside: hex 1 in", "outside: hex 18.01 mm")]
+    [InlineData("outside: hex 1 in", "outside: round 18.01 mm")]
+    public void Dimensions_that_just_agree(string piece, string instead)
+    {
+        Assert.Contains(piece, Samples.Parts, StringComparison.Ordinal);
+        CheckedFile read = Marked.Check(Samples.Parts.Replace(piece, instead, StringComparison.Ordinal));
+        Assert.Empty(read.Problems);
+        Assert.Single(read.Parts!.Sleeves);
+    }
 
     [Fact]
     public void Threads_longer_than_their_sleeve() => new Marked(

@@ -104,6 +104,15 @@ public class RodProblemTests
         Assert.DoesNotContain(read.Notes, note => note.Message.Contains("clocking", StringComparison.Ordinal));
     }
 
+    [Theory]
+    [InlineData("90«»", "the unit is missing")]
+    [InlineData("90 «degrees»", "expected the unit")]
+    [InlineData("«[90 deg]»", "'clocking' must be a single value")]
+    public void A_clocking_that_cannot_be_read_is_not_missing_too(string clocking, string phrase) => Samples.Job
+        .Replace("joint: rod end", "joint: rod end, offset: 10 mm", StringComparison.Ordinal)
+        .Replace("adjust: 3/16 in", "adjust: 3/16 in\n    clocking: " + clocking, StringComparison.Ordinal)
+        .AsMarked().Problem(phrase);
+
     [Fact]
     public void Clocking_of_a_straight_end_is_noted()
     {

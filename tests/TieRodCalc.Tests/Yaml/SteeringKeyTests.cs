@@ -7,7 +7,8 @@ namespace TieRodCalc.Tests.Yaml;
 
 public class SteeringKeyTests
 {
-    private const string Right = "{axis: [[0 in, 20 in, 5 in], [0 in, 21 in, 15 in]], outer: [-6 in, 20 in, 6 in], inner: [-6 in, 6 in, 6 in]}";
+    private const string Left = "{axis: [[0 in, 20 in, 5 in], [0 in, 21 in, 15 in]], outer: [-6 in, 20 in, 6 in], inner: [-6 in, 6 in, 6 in]}";
+    private const string Right = "{axis: [[0 in, -20 in, 5 in], [0 in, -21 in, 15 in]], outer: [-6 in, -20 in, 6 in], inner: [-6 in, -6 in, 6 in]}";
 
     private static readonly Length Target = Length.FromInches(15.75);
 
@@ -30,10 +31,69 @@ public class SteeringKeyTests
     public void Points_of_one_side()
     {
         Point At(double x, double y, double z) => new(Length.FromInches(x), Length.FromInches(y), Length.FromInches(z));
-        SteeringGeometry expected = SteeringGeometry.FromPoints(CarSide.Right, At(0, 20, 5), At(0, 21, 15), At(-6, 20, 6), At(-6, 6, 6));
-        Assert.Equal(expected.RodLength, Request($"{{right: {Right}}}", "right").Steering!.RodLength);
+        SteeringGeometry right = SteeringGeometry.FromPoints(CarSide.Right, At(0, -20, 5), At(0, -21, 15), At(-6, -20, 6), At(-6, -6, 6));
+        SteeringGeometry left = SteeringGeometry.FromPoints(CarSide.Left, At(0, 20, 5), At(0, 21, 15), At(-6, 20, 6), At(-6, 6, 6));
+        Assert.Equal(right, Request($"{{right: {Right}}}", "right").Steering);
+        Assert.Equal(left, Request($"{{left: {Left}}}", "left").Steering);
         Assert.Null(Request($"{{right: {Right}}}", "left").Steering);
         Assert.NotNull(Request($"{{arm: 6 in, joint: behind axle, right: {Right}}}", "left").Steering);
+
+        // Both joints are behind the axle: a longer rod turns either wheel in.
+        foreach ((SteeringGeometry wheel, CarSide side) in new[] { (right, CarSide.Right), (left, CarSide.Left) })
+        {
+            Assert.Equal(side, wheel.Side);
+            Assert.Equal(14, wheel.RodLength.Inches, 1e-9);
+            Assert.True(Toe.FromLength(wheel, Length.FromInches(14.1)).Toe!.Value.Degrees > 0.5);
+        }
+    }
+
+    [Theory]
+    [InlineData("{layout: one rod between wheels, arm: 6 in, joint: behind axle}", true)]
+    [InlineData("{layout: rod per side, arm: 6 in, joint: behind axle}", false)]
+    [InlineData("{arm: 6 in, joint: behind axle}", false)]
+    public void One_rod_between_the_wheels_has_the_toe_of_both(string steering, bool expected)
+    {
+        Assert.Equal(expected, Request(steering, "left").ToeOfBothWheels);
+        Assert.Equal(expected, Request(steering, "right").ToeOfBothWheels);
+    }
+
+    [Theory]
+    [InlineData("{layout: one rod between wheels, left: {arm: 6 in, joint: behind axle}, right: {arm: 5 in, joint: behind axle}}", true)]
+    [InlineData("{layout: one rod between wheels, arm: 6 in, joint: behind axle, right: {rod_angle: 3 deg}}", true)]
+    [InlineData("{layout: one rod between wheels, arm: 6 in, joint: behind axle, left: {joint: ahead of axle}, right: {arm: 6 in}}", true)]
+    [InlineData("{layout: one rod between wheels, left: {arm: 6 in, joint: behind axle}, right: {arm: 6 in, joint: behind axle}}", false)]
+    [InlineData("{layout: one rod between wheels, left: {arm: 6 in, joint: behind axle}}", false)]
+    [InlineData("{layout: one rod between wheels, right: {arm: 6 in, joint: behind axle}}", false)]
+    [InlineData("{layout: one rod between wheels, arm: 6 in, joint: behind axle}", false)]
+    [InlineData("{layout: rod per side, left: {arm: 6 in, joint: behind axle}, right: {arm: 5 in, joint: behind axle}}", false)]
+    public void A_right_wheel_that_one_rod_does_not_count_is_noted(string steering, bool noted)
+    {
+        string job = Job(steering, "left");
+        Problem[] notes = [.. Notes(job, "counts toe by the left wheel's steering alone; the right wheel's differs")];
+        Assert.Equal(noted ? 1 : 0, notes.Length);
+        Assert.All(notes, note => Assert.Equal("right", note.SourceLine!.Substring(note.Column - 1, note.Length)));
+    }
+
+    [Theory]
+    [InlineData("left", 20, 6, false)]
+    [InlineData("left", -6, -20, false)]
+    [InlineData("left", -20, -6, true)]
+    [InlineData("left", 6, 6, true)]
+    [InlineData("right", -20, -6, false)]
+    [InlineData("right", 6, 20, false)]
+    [InlineData("right", 20, 6, true)]
+    [InlineData("right", 6, 6, true)]
+    public void Signs_of_y_that_are_inverted_are_noted(string side, int outer, int inner, bool noted)
+    {
+        string steering = $"{{{side}: {{axis: [[0 in, {outer} in, 5 in], [0 in, {outer} in, 15 in]], "
+            + $"outer: [-6 in, {outer} in, 6 in], inner: [-9 in, {inner} in, 6 in]}}}}";
+        Problem[] notes = [.. Notes(Job(steering, side), $"the outer joint of the {side} wheel lies no further to the {side} than the inner joint")];
+        Assert.Equal(noted ? 1 : 0, notes.Length);
+        Assert.All(notes, note =>
+        {
+            Assert.Contains("y points to the car's left", note.Message, StringComparison.Ordinal);
+            Assert.Equal($"[-6 in, {outer} in, 6 in]", note.SourceLine!.Substring(note.Column - 1, note.Length));
+        });
     }
 
     [Fact]
@@ -91,6 +151,13 @@ public class SteeringKeyTests
     [InlineData("{toe: «1/8 in out»}", "'toe' must be keys and values")]
     public void Is_checked(string steering, string phrase, string? suggestion = null) =>
         new Marked(Job(steering, "left")).Problem(phrase, suggestion);
+
+    private static IEnumerable<Problem> Notes(string job, string phrase)
+    {
+        CheckedFile read = Marked.Check(job);
+        Assert.Empty(read.Problems);
+        return read.Notes.Where(note => note.Message.Contains(phrase, StringComparison.Ordinal));
+    }
 
     private static string Job(string steering, string? side) => Samples.Job
         .Replace("    side: left\n", side is null ? "" : $"    side: {side}\n", StringComparison.Ordinal)

@@ -1,0 +1,183 @@
+using TieRodCalc.Parts;
+using TieRodCalc.Planning;
+using TieRodCalc.Rods;
+using TieRodCalc.Tests.Planning;
+using TieRodCalc.Threads;
+using UnitsNet;
+
+namespace TieRodCalc.Tests.Rods;
+
+/// <summary>What keeps parts from being a rod, and which lengths a rod can have.</summary>
+public class RodMakeTests
+{
+    /// <summary>M16x1.5: left-hand inside, right-hand outside, a nut at each end.</summary>
+    private static RodParts Sound => CheckCases.OpenInnerBore.Rod.ToRod().Parts;
+
+    /// <summary>Basic minor diameter of M16x1.5: 16 - 1.082532 * 1.5 = 14.376202 mm. A tenth of its pitch is 0.15 mm.</summary>
+    [Theory]
+    [InlineData(14.3763, 1.5, true)]
+    [InlineData(14.3761, 1.5, false)]
+    [InlineData(15.9, 1.5, true)]
+    [InlineData(16 + 0.1 * 1.5, 1.5, true)]
+    [InlineData(16.1499, 1.5, true)]
+    [InlineData(16.1501, 1.5, false)]
+    [InlineData(16.0, 1.6499, true)]
+    [InlineData(16.0, 1.6501, false)]
+    [InlineData(16.0, 1.3501, true)]
+    [InlineData(16.0, 1.3499, false)]
+    [InlineData(16.0, 2.0, false)]
+    [InlineData(16.0, 1.0, false)]
+    [InlineData(12.0, 1.5, false)]
+    [InlineData(18.0, 1.5, false)]
+    public void A_male_that_differs_may_start_within_bounds_around_the_female(double diameter, double pitch, bool expected)
+    {
+        foreach (Hand hand in Enum.GetValues<Hand>())
+        {
+            Assert.Equal(expected, MayStart(Metric(diameter, pitch, hand), Metric(16, 1.5, hand)));
+            Assert.False(MayStart(Metric(diameter, pitch, hand), Metric(16, 1.5, Other(hand))));
+        }
+    }
+
+    [Fact]
+    public void Look_alikes_of_two_forms_may_start()
+    {
+        ThreadDesignation inch = new(ThreadSize.Unified(Length.FromInches(0.625), 18), Hand.Right);
+        Assert.True(MayStart(Metric(16, 1.5, Hand.Right), inch));
+        Assert.True(MayStart(inch, Metric(16, 1.5, Hand.Right)));
+        Assert.False(MayStart(Metric(16, 1.5, Hand.Left), inch));
+        Assert.False(MayStart(Metric(16, 2, Hand.Right), inch));
+    }
+
+    [Fact]
+    public void Threads_that_differ_in_hand_alone_do_not_start() =>
+        Assert.False(MayStart(Metric(16, 1.5, Hand.Right), Metric(16, 1.5, Hand.Left)));
+
+    [Theory]
+    [InlineData(RodSide.Inner)]
+    [InlineData(RodSide.Outer)]
+    public void An_end_that_fits_neither_sleeve_nor_nut_is_told_of_both(RodSide side)
+    {
+        RodParts sound = Sound;
+        bool inner = side == RodSide.Inner;
+        ThreadedEnd end = sound.EndAt(side);
+        ThreadedEnd other = end with { Thread = Metric(18, 2, end.Thread.Hand) };
+        RodFaults faults = Make(inner ? sound with { Inner = other } : sound with { Outer = other })!;
+        Assert.Equal([(side, FemalePart.Sleeve), (side, FemalePart.JamNut)], faults.Mismatches.Select(found => (found.Side, found.Female)));
+        Assert.Equal(["sleeve", inner ? "inner nut" : "outer nut"], faults.Mismatches.Select(found => found.FemaleId));
+        Assert.All(faults.Mismatches, found =>
+        {
+            Assert.Equal((other.Info.Id, other.Thread, end.Thread), (found.MaleId, found.MaleThread, found.FemaleThread));
+            Assert.Equal(ThreadDifference.Diameter | ThreadDifference.Pitch, found.Difference);
+        });
+        Assert.Equal((0, false), (faults.PartFaults.Count, faults.ClockingMissing));
+    }
+
+    [Theory]
+    [InlineData(RodSide.Inner)]
+    [InlineData(RodSide.Outer)]
+    public void A_nut_alone_may_be_the_wrong_one(RodSide side)
+    {
+        RodParts sound = Sound;
+        static JamNut Turned(JamNut nut) => nut with { Thread = nut.Thread with { Hand = Other(nut.Thread.Hand) } };
+        RodParts parts = side == RodSide.Inner
+            ? sound with { InnerNut = Turned(sound.InnerNut!) }
+            : sound with { OuterNut = Turned(sound.OuterNut!) };
+        ThreadMismatch found = Assert.Single(Make(parts)!.Mismatches);
+        Assert.Equal((side, FemalePart.JamNut, ThreadDifference.Hand), (found.Side, found.Female, found.Difference));
+        Assert.Null(Make(sound with { InnerNut = null, OuterNut = null }));
+    }
+
+    [Fact]
+    public void Faults_of_all_three_parts_are_told_with_their_ids()
+    {
+        RodParts sound = Sound;
+        RodFaults faults = Make(sound with
+        {
+            Inner = sound.Inner with { ThreadLength = new(Length.FromMillimeters(500)) },
+            Sleeve = sound.Sleeve with { Length = new(Length.FromMillimeters(70)) },
+            Outer = sound.Outer with { MaxCut = sound.Outer.CenterToTip },
+        })!;
+        Assert.Equal(
+            [
+                new FaultyPart("inner", PartFault.ThreadLongerThanEnd),
+                new FaultyPart("sleeve", PartFault.ThreadsLongerThanSleeve),
+                new FaultyPart("outer", PartFault.CutLongerThanEnd),
+            ],
+            faults.PartFaults);
+        Assert.Equal((0, false), (faults.Mismatches.Count, faults.ClockingMissing));
+    }
+
+    [Theory]
+    [InlineData(0, 0, false)]
+    [InlineData(16, 0, false)]
+    [InlineData(0, 12, false)]
+    [InlineData(16, 12, true)]
+    public void Clocking_is_missing_only_where_both_ends_are_bent(double inner, double outer, bool expected)
+    {
+        RodFaults? faults = Make(Bent(inner, outer, null));
+        Assert.Equal(expected, faults is not null);
+        Assert.Equal(expected, faults?.ClockingMissing ?? false);
+        Assert.Equal((0, 0), (faults?.Mismatches.Count ?? 0, faults?.PartFaults.Count ?? 0));
+        Assert.Null(Make(Bent(inner, outer, 90)));
+    }
+
+    [Theory]
+    [InlineData(0, 0, null, 0)]
+    [InlineData(16, 0, null, 16)]
+    [InlineData(0, 12, 90.0, 12)]
+    [InlineData(16, 12, 0.0, 4)]
+    [InlineData(16, 12, 90.0, 20)]
+    [InlineData(16, 12, 180.0, 28)]
+    public void A_rod_is_longer_than_its_offset(double inner, double outer, double? clocking, double offset)
+    {
+        Assert.Null(Rod.Make(Bent(inner, outer, clocking), out Rod? rod));
+        Assert.Equal(offset, rod!.Offset.Millimeters, 1e-9);
+        Assert.False(rod.CanHave(Length.FromMillimeters(offset - 1)));
+        Assert.False(rod.CanHave(Length.FromMillimeters(offset)));
+        Assert.False(rod.CanHave(Length.FromMillimeters(offset + Millimeters.Negligible / 2)));
+        Assert.True(rod.CanHave(Length.FromMillimeters(offset + Millimeters.Negligible * 2)));
+
+        // The plan refuses what the rod cannot have, at its shortest.
+        RodRequest request = CheckCases.OpenInnerBore.Rod.ToRequest();
+        RodRequest within = request with { Shorter = request.Target - Length.FromMillimeters(offset + 0.001) };
+        RodRequest beyond = request with { Shorter = request.Target - Length.FromMillimeters(offset) };
+        Assert.Equal(Verdict.NotBuildable, RodPlanner.Plan(rod, within).Verdict);
+        Assert.Throws<ArgumentException>(() => RodPlanner.Plan(rod, beyond));
+    }
+
+    private static RodFaults? Make(RodParts parts)
+    {
+        RodFaults? faults = Rod.Make(parts, out Rod? rod);
+        Assert.Equal(faults is null, rod is not null);
+        return faults;
+    }
+
+    /// <summary>Of a rod whose inner end and sleeve have these threads.</summary>
+    private static bool MayStart(ThreadDesignation male, ThreadDesignation female)
+    {
+        RodParts sound = Sound;
+        RodFaults? faults = Make(sound with
+        {
+            Inner = sound.Inner with { Thread = male },
+            InnerNut = null,
+            Sleeve = sound.Sleeve with { Inner = sound.Sleeve.Inner with { Thread = female } },
+        });
+        return faults is null || Assert.Single(faults.Mismatches).MayStart;
+    }
+
+    private static RodParts Bent(double inner, double outer, double? clocking)
+    {
+        RodParts sound = Sound;
+        return sound with
+        {
+            Inner = sound.Inner with { Offset = new(Length.FromMillimeters(inner)) },
+            Outer = sound.Outer with { Offset = new(Length.FromMillimeters(outer)) },
+            Clocking = clocking is { } degrees ? Angle.FromDegrees(degrees) : null,
+        };
+    }
+
+    private static ThreadDesignation Metric(double diameter, double pitch, Hand hand) =>
+        new(ThreadSize.Metric(Length.FromMillimeters(diameter), Length.FromMillimeters(pitch)), hand);
+
+    private static Hand Other(Hand hand) => hand == Hand.Right ? Hand.Left : Hand.Right;
+}
