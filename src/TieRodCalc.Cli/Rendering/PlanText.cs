@@ -216,15 +216,12 @@ internal sealed class PlanText
             _page.Point(_sentences.Of(binding));
         }
 
-        if (plan.Binding.Count > 0)
-        {
-            _page.Point(PlanSentences.OfCutting(plan.MoreCutWouldHelp));
-        }
-
         foreach (PlanWarning warning in plan.Warnings.Where(warning => warning.Code == WarningCode.SleeveCannotAdjust))
         {
             _page.Point(_sentences.Of(warning));
         }
+
+        _page.Point(PlanSentences.OfCutting(plan.MoreCutWouldHelp));
     }
 
     private void AddWarnings(RodPlan plan)

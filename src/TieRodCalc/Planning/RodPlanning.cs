@@ -71,7 +71,7 @@ internal sealed class RodPlanning
             UncutReach = uncutReach,
             Solution = solution,
             Binding = binding,
-            MoreCutWouldHelp = binding.Count > 0 && Problem(_dimensions.CutFreely()).Conflicts().Count == 0,
+            MoreCutWouldHelp = adjusts && binding.Count > 0 && Problem(_dimensions.CutFreely()).Conflicts().Count == 0,
             Warnings = PlanWarnings.Of(_rod, _request, _turning, solution, uncutReach is null),
         };
     }
