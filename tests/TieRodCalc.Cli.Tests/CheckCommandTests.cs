@@ -93,4 +93,13 @@ public sealed class CheckCommandTests : IDisposable
         File.WriteAllText(path, content);
         return path;
     }
+
+    [Fact]
+    public void A_note_that_several_files_lead_to_is_shown_once()
+    {
+        string output = CommandLine.Run(
+            "check", Repository.Sample("jobs", "car-27.yaml"), Repository.Sample("jobs", "car-27-short-sleeve.yaml")).Output;
+
+        Assert.Equal(2, output.Split("note: 'tensile'").Length);
+    }
 }

@@ -22,7 +22,7 @@ public sealed class WarningSentenceTests
         [WarningCode.SleeveCannotAdjust] =
             ["the same hand and the same pitch", "does not change the length at all", $"only lengths {Value} apart exist"],
         [WarningCode.StartMayNotMatch] =
-            [$"free over {Value} only", $"starting a thread one turn later moves it by {Other}:", "More cut or less adjustment gives more freedom."],
+            [$"free over {Value} only", $"the next start of a thread moves it by {Other}:", "More cut or less adjustment gives more freedom."],
         [WarningCode.LittleCutToSpare] = [$"Only {Value} may be taken off the END by mistake", "Cut exactly, or cut less and try."],
         [WarningCode.CutOffTheMarks] = ["No mark of the grid", $"the least and the most cut of the END: the middle, {Value}, is given in decimals"],
         [WarningCode.LittleRoomForTheNut] = [$"The END's nut keeps only {Value} of thread to be backed off by", "less than one pitch"],

@@ -31,6 +31,7 @@ internal static class CheckCommand
     {
         StringBuilder found = new();
         List<Problem> problems = [];
+        HashSet<Problem> notes = [];
         foreach (string path in paths)
         {
             CheckedFile file = path == JobSource.StandardInput
@@ -38,7 +39,7 @@ internal static class CheckCommand
                 : JobReader.Check(path);
             problems.AddRange(file.Problems.Where(problem => !problems.Contains(problem)));
             found.Append(path).Append(": ").Append(Content(file)).Append('\n');
-            foreach (Problem note in file.Notes)
+            foreach (Problem note in file.Notes.Where(notes.Add))
             {
                 ProblemText.Append(found, note, "note");
             }

@@ -75,7 +75,8 @@ internal sealed class JobSource
         if (unknown.Length > 0)
         {
             terminal.Complain(
-                $"tierodcalc: no rod is called {string.Join(", ", unknown)}; the job has {string.Join(", ", job.Rods.Select(rod => rod.Name))}.\n");
+                $"tierodcalc: no rod is called {string.Join(", ", unknown)}; the job has "
+                    + $"{string.Join(", ", job.Rods.Select(rod => rod.Name))}.\n");
             return null;
         }
 

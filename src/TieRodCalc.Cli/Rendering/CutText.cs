@@ -52,7 +52,8 @@ internal sealed class CutText(Page page, LengthDisplay unit)
         page
             .Row("  full thread left", Both(cut.ThreadLeft))
             .Row("  least that works", Both(cut.Least, LengthRounding.Up))
-            .Row("  most that works", $"{Both(cut.Most, LengthRounding.Down)}: {Both(cut.Spare, LengthRounding.Down)} may still be taken off by mistake");
+            .Row("  most that works", $"{Both(cut.Most, LengthRounding.Down)}: {Both(cut.Spare, LengthRounding.Down)} may still be "
+                + "taken off by mistake");
         if (end.Thread.Hand == Hand.Left)
         {
             page.Row(string.Empty, "A left-hand thread needs a left-hand die.");

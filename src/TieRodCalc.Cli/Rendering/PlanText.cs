@@ -116,19 +116,23 @@ internal sealed class PlanText
         {
             string inward = Names.Of(start.SleeveDirection!.Value);
             _page
-                .Point($"Run the {first} end in by itself: {Number(start.AloneTurns, "0.0")} turns from flush with the face, until {Both(start.ShowingBeforeSecond)} of its thread shows.")
+                .Point($"Run the {first} end in by itself: {Number(start.AloneTurns, "0.0")} turns from flush with the face, until "
+                    + $"{Both(start.ShowingBeforeSecond)} of its thread shows.")
                 .Point($"Start the {second} end.")
                 .Point($"Turn the sleeve {Number(sleeveTurns, "0.0")} turns {inward}, seen from the inner end outward; both ends run in.");
         }
         else
         {
             _page
-                .Point($"Turn the sleeve onto the {first} end: {Number(start.AloneTurns, "0.0")} turns from flush with the face, until {Both(start.ShowingBeforeSecond)} of its thread shows.")
-                .Point($"Turn the {second} end itself in: {Number(start.EndTurns!.Value, "0.0")} turns, before it is fitted{(solution.Lengthens is null ? "; take the nearest at which the joints line up" : string.Empty)}.");
+                .Point($"Turn the sleeve onto the {first} end: {Number(start.AloneTurns, "0.0")} turns from flush with the face, "
+                    + $"until {Both(start.ShowingBeforeSecond)} of its thread shows.")
+                .Point($"Turn the {second} end itself in: {Number(start.EndTurns!.Value, "0.0")} turns, before it is "
+                    + $"fitted{(solution.Lengthens is null ? "; take the nearest at which the joints line up" : string.Empty)}.");
         }
 
         _page.Point(
-            "Counted turns are a guide, a turn more or less: nobody knows where a thread catches. The thread showing decides. What is given as \"at least\" holds over the wanted adjustment.");
+            "Counted turns are a guide, a turn more or less: nobody knows where a thread catches. The thread showing decides. What "
+                + "is given as \"at least\" holds over the wanted adjustment.");
         AddJoint("inner", parts.Inner, parts.InnerNut, solution.Inner);
         AddJoint("outer", parts.Outer, parts.OuterNut, solution.Outer);
         _page.Row("between the tips", Both(solution.TipGap));
@@ -140,10 +144,13 @@ internal sealed class PlanText
         _page
             .Sentence($"{name} joint, {ThreadText.Format(end.Thread)}")
             .Row("  thread showing", Both(joint.Showing))
-            .Row("  inserted", $"{Both(joint.Insertion)}; may be {Short(joint.InsertionSpan.Shortest, LengthRounding.Up)} to {Short(joint.InsertionSpan.Longest, LengthRounding.Down)}")
+            .Row("  inserted", $"{Both(joint.Insertion)}; may be {Short(joint.InsertionSpan.Shortest, LengthRounding.Up)} to "
+                + $"{Short(joint.InsertionSpan.Longest, LengthRounding.Down)}")
             .Row("  engaged", AtMost(joint.Engaged))
-            .Row("  engaged, at least", $"{AtMost(joint.EngagedLeast)}; required {Short(joint.Required.Required, LengthRounding.Up)} ({Rule(joint.Required)})")
-            .Row(nut is null ? "  thread left outside" : "  left outside the nut", $"{AtMost(joint.NutRoom)}; at least {Short(joint.NutRoomLeast, LengthRounding.Down)}");
+            .Row("  engaged, at least", $"{AtMost(joint.EngagedLeast)}; required {Short(joint.Required.Required, LengthRounding.Up)} "
+                + $"({Rule(joint.Required)})")
+            .Row(nut is null ? "  thread left outside" : "  left outside the nut", $"{AtMost(joint.NutRoom)}; at least "
+                + $"{Short(joint.NutRoomLeast, LengthRounding.Down)}");
         if (joint.NutLoosens is { } loosens)
         {
             _page.Row("  nut loosens", $"{Names.Of(loosens)}, seen from the {name} ball toward the sleeve ({Names.Of(end.Thread.Hand)})");
@@ -164,7 +171,8 @@ internal sealed class PlanText
         _page.Heading("How far it adjusts from there, by the sleeve alone");
         foreach ((string way, Travel travel) in new[] { ("shorter", solution.Shorter), ("longer", solution.Longer) })
         {
-            _page.Row(way, $"{AtMost(travel.Length)}, {Number(Math.Floor(travel.Turns * 100 + 1e-4) / 100, "0.00")} turns; {PlanSentences.Of(travel)}");
+            _page.Row(way, $"{AtMost(travel.Length)}, {Number(Math.Floor(travel.Turns * 100 + 1e-4) / 100, "0.00")} turns; "
+                + $"{PlanSentences.Of(travel)}");
         }
 
         _page.Row("reach as made", $"{Span(solution.Reach)}, over all settings and starts");
@@ -184,7 +192,8 @@ internal sealed class PlanText
             return;
         }
 
-        _page.Sentence($"Turned {Names.Of(lengthens)}, seen from the inner end outward, the sleeve lengthens the rod; the other way shortens it.");
+        _page.Sentence($"Turned {Names.Of(lengthens)}, seen from the inner end outward, the sleeve lengthens the rod; the other way "
+            + "shortens it.");
         AddTurn("one turn", turn);
         AddTurn("half a turn", half);
         if (solution.PerFlat is { } flat)

@@ -6,7 +6,11 @@ using UnitsNet;
 
 namespace TieRodCalc.Yaml.Binding;
 
-/// <summary>Reads the ends, sleeves and nuts of a file; its materials and those of the other files are in the tables already.</summary>
+/// <summary>
+/// Reads the ends, sleeves and nuts of a file; its materials and those of the other files are in the tables already. A part of
+/// which something could not be read is kept as far as it goes, so that what is wrong with its rod is found in the same run;
+/// nothing is computed from it.
+/// </summary>
 internal sealed class PartBinder(LoadedFile file, PartTables tables)
 {
     public void Bind()
@@ -24,7 +28,7 @@ internal sealed class PartBinder(LoadedFile file, PartTables tables)
         Each(root, "jam_nuts", "jam nut", Keys.Nut, Nut);
     }
 
-    private void Each(MapReader root, string key, string kind, string[] keys, Action<MapReader, int> bind)
+    private void Each(MapReader root, string key, string kind, string[] keys, Action<MapReader> bind)
     {
         if (root.List(key) is not { } list)
         {
@@ -33,29 +37,28 @@ internal sealed class PartBinder(LoadedFile file, PartTables tables)
 
         foreach (Node item in list.Items)
         {
-            int before = file.Findings.Count;
             if (MapReader.OpenItem(item, kind, keys, file) is { } map)
             {
-                bind(map, before);
+                bind(map);
             }
         }
     }
 
-    private void InnerEnd(MapReader map, int before)
+    private void InnerEnd(MapReader map)
     {
         ScalarNode? id = Ids.Read(map);
-        tables.InnerEnds.Add(id, Threaded(map, id, before), file);
+        tables.InnerEnds.Add(id, Threaded(map, id), file);
     }
 
-    private void OuterEnd(MapReader map, int before)
+    private void OuterEnd(MapReader map)
     {
         ScalarNode? id = Ids.Read(map);
         OuterEnd? end = null;
         if (map.Has("socket") || map.Has("center_to_face"))
         {
-            end = Socket(map, id, before) is { } socket ? new OuterEnd(null, socket) : null;
+            end = Socket(map, id) is { } socket ? new OuterEnd(null, socket) : null;
         }
-        else if (Threaded(map, id, before) is { } threaded)
+        else if (Threaded(map, id) is { } threaded)
         {
             end = new OuterEnd(threaded, null);
         }
@@ -63,7 +66,7 @@ internal sealed class PartBinder(LoadedFile file, PartTables tables)
         tables.OuterEnds.Add(id, end, file);
     }
 
-    private ThreadedEnd? Threaded(MapReader map, ScalarNode? id, int before)
+    private ThreadedEnd? Threaded(MapReader map, ScalarNode? id)
     {
         PartInfo info = Info(map, id);
         ThreadDesignation? thread = map.Thread("thread", ThreadGender.External, needed: true);
@@ -77,7 +80,7 @@ internal sealed class PartBinder(LoadedFile file, PartTables tables)
         JointKind? joint = map.Choose("joint", Choices.Joint);
         Angle? swing = Swing(map);
         StudDirection? stud = Stud(map);
-        if (file.Findings.Count != before || thread is null || centerToTip is null || threadLength is null)
+        if (thread is null || centerToTip is null || threadLength is null)
         {
             return null;
         }
@@ -97,10 +100,10 @@ internal sealed class PartBinder(LoadedFile file, PartTables tables)
             Stud = stud,
         };
         PartFaultProblems.Report(map, end);
-        return file.Findings.Count == before ? end : null;
+        return end;
     }
 
-    private SocketEnd? Socket(MapReader map, ScalarNode? id, int before)
+    private SocketEnd? Socket(MapReader map, ScalarNode? id)
     {
         PartInfo info = Info(map, id);
         foreach (string key in Keys.Threaded)
@@ -116,7 +119,7 @@ internal sealed class PartBinder(LoadedFile file, PartTables tables)
         JointKind? joint = map.Choose("joint", Choices.Joint);
         Angle? swing = Swing(map);
         StudDirection? stud = Stud(map);
-        if (file.Findings.Count != before || centerToFace is null || socket is null)
+        if (centerToFace is null || socket is null)
         {
             return null;
         }
@@ -132,7 +135,7 @@ internal sealed class PartBinder(LoadedFile file, PartTables tables)
         };
     }
 
-    private void Sleeve(MapReader map, int before)
+    private void Sleeve(MapReader map)
     {
         ScalarNode? id = Ids.Read(map);
         PartInfo info = Info(map, id);
@@ -147,23 +150,24 @@ internal sealed class PartBinder(LoadedFile file, PartTables tables)
             PartFaultProblems.Report(map, sleeve);
         }
 
-        tables.Sleeves.Add(id, file.Findings.Count == before ? sleeve : null, file);
+        tables.Sleeves.Add(id, sleeve, file);
     }
 
-    private void Nut(MapReader map, int before)
+    private void Nut(MapReader map)
     {
         ScalarNode? id = Ids.Read(map);
         PartInfo info = Info(map, id);
         ThreadDesignation? thread = map.Thread("thread", ThreadGender.Internal, needed: true);
         Measured? thickness = map.Dimension("thickness", Least.AboveZero, needed: true);
-        bool sound = file.Findings.Count == before && thread is not null && thickness is not null;
-        tables.JamNuts.Add(id, sound ? new JamNut { Info = info, Thread = thread!, Thickness = thickness!.Value } : null, file);
+        JamNut? nut = thread is null || thickness is null
+            ? null
+            : new JamNut { Info = info, Thread = thread, Thickness = thickness.Value };
+        tables.JamNuts.Add(id, nut, file);
     }
 
     /// <summary>A threaded hole, or null where a value of it could not be read.</summary>
-    private TappedHole? Hole(MapReader part, string key)
+    private static TappedHole? Hole(MapReader part, string key)
     {
-        int before = file.Findings.Count;
         if (part.Map(key, Keys.Hole, needed: true) is not { } map)
         {
             return null;
@@ -175,7 +179,7 @@ internal sealed class PartBinder(LoadedFile file, PartTables tables)
         Measured? countersink = map.Dimension("countersink", Least.Zero);
         Measured? witness = map.Dimension("witness", Least.Zero);
         Measured? clamp = map.Dimension("clamp", Least.Zero);
-        if (file.Findings.Count != before || thread is null || depth is null || bore is null)
+        if (thread is null || depth is null)
         {
             return null;
         }
@@ -184,7 +188,7 @@ internal sealed class PartBinder(LoadedFile file, PartTables tables)
         {
             Thread = thread,
             Depth = depth.Value,
-            Bore = bore.Value,
+            Bore = bore ?? Bore.Closed,
             Countersink = countersink,
             Witness = witness,
             Clamp = clamp,

@@ -98,7 +98,8 @@ internal static class SteeringBinder
         {
             map.Findings.Note(
                 map.SpanOf("outer"),
-                $"the outer joint of the {side} wheel lies no further to the {side} than the inner joint; y points to the car's left, and a wrong sign turns toe-in into toe-out");
+                $"the outer joint of the {side} wheel lies no further to the {side} than the inner joint; y points to the car's "
+                    + "left, and a wrong sign turns toe-in into toe-out");
         }
 
         return axis is { } both && outer is { } out1 && inner is { } in1 ? new SteeringPoints(both.First, both.Second, out1, in1) : null;

@@ -41,7 +41,8 @@ internal static class Guard
             FileSystemInfo real = file.LinkTarget is null ? file : file.ResolveLinkTarget(returnFinalTarget: true) ?? file;
             if (real is not FileInfo { Exists: true } target || target.Attributes.HasFlag(FileAttributes.Device) || target.Length == 0)
             {
-                return new FileBytes(default, $"the file is empty (or is a device or a pipe, which are not read by name); {JobVersion.Wanted}", true);
+                return new FileBytes(default, "the file is empty (or is a device or a pipe, which are not read by name); "
+                    + $"{JobVersion.Wanted}", true);
             }
 
             if (target.Length > LargestFile)

@@ -31,7 +31,9 @@ public enum PartFault
     OutsideNotLargerThanThread,
 }
 
-/// <summary>Finds dimensions of one part that contradict each other. Nominal values are compared; a miss of up to 1e-6 mm is none.</summary>
+/// <summary>
+/// Finds dimensions of one part that contradict each other. Nominal values are compared; a miss of up to 1e-6 mm is none.
+/// </summary>
 public static class PartFaults
 {
     /// <summary>The faults of an end, none where it is sound.</summary>

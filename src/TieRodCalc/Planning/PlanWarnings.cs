@@ -137,8 +137,8 @@ internal static class PlanWarnings
     private static void AddAssumed(List<PlanWarning> warnings, RodSide side, RodParts parts)
     {
         ThreadedEnd end = parts.EndAt(side);
-        TappedHole hole = side == RodSide.Inner ? parts.Sleeve.Inner : parts.Sleeve.Outer;
-        Threads.ThreadDesignation?[] threads = [end.Thread, hole.Thread, (side == RodSide.Inner ? parts.InnerNut : parts.OuterNut)?.Thread];
+        TappedHole hole = parts.HoleAt(side);
+        Threads.ThreadDesignation?[] threads = [end.Thread, hole.Thread, parts.NutAt(side)?.Thread];
         if (threads.Any(thread => thread is { CoarsePitchAssumed: true }))
         {
             warnings.Add(new(WarningCode.CoarsePitchAssumed, side, end.Thread.Size.Pitch));

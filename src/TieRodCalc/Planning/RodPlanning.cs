@@ -145,10 +145,6 @@ internal sealed class RodPlanning
             onMark);
     }
 
-    private JamNut? Nut(RodSide side) => side == RodSide.Inner ? _rod.Parts.InnerNut : _rod.Parts.OuterNut;
-
-    private TappedHole Hole(RodSide side) => side == RodSide.Inner ? _rod.Parts.Sleeve.Inner : _rod.Parts.Sleeve.Outer;
-
     private JointPlan Joint(RodSide side, double insertion, double cut, double low, double high, RequiredEngagement required)
     {
         JointDimensions joint = _dimensions[side];
@@ -165,8 +161,8 @@ internal sealed class RodPlanning
             Required = required,
             NutRoom = Mm(joint.NutRoom(insertion, cut)),
             NutRoomLeast = Mm(joint.NutRoom(Math.Max(atShortest, atLongest), cut)),
-            NutLoosens = Nut(side) is null ? null : joint.Hand > 0 ? TurnDirection.Counterclockwise : TurnDirection.Clockwise,
-            WitnessProves = Hole(side).Witness is { } witness
+            NutLoosens = _rod.Parts.NutAt(side) is null ? null : joint.Hand > 0 ? TurnDirection.Counterclockwise : TurnDirection.Clockwise,
+            WitnessProves = _rod.Parts.HoleAt(side).Witness is { } witness
                 ? Mm(Math.Max(0, Math.Min(joint.Depth, witness.Mm) - joint.Mouth))
                 : null,
         };

@@ -26,6 +26,10 @@ public sealed record RodParts(
     internal bool StartsByHalves => Inner.TurnsByHalves || Outer.TurnsByHalves;
 
     internal ThreadedEnd EndAt(RodSide side) => side == RodSide.Inner ? Inner : Outer;
+
+    internal TappedHole HoleAt(RodSide side) => side == RodSide.Inner ? Sleeve.Inner : Sleeve.Outer;
+
+    internal JamNut? NutAt(RodSide side) => side == RodSide.Inner ? InnerNut : OuterNut;
 }
 
 /// <summary>A rod of parts whose threads go together.</summary>
@@ -37,7 +41,7 @@ public sealed record Rod
     public RodParts Parts { get; }
 
     /// <summary>Which joints a nut or a clamp locks.</summary>
-    public Locking Locking => (Locked(Parts.InnerNut, Parts.Sleeve.Inner), Locked(Parts.OuterNut, Parts.Sleeve.Outer)) switch
+    public Locking Locking => (Locked(RodSide.Inner), Locked(RodSide.Outer)) switch
     {
         (true, true) => Locking.Both,
         (true, false) => Locking.Inner,
@@ -98,7 +102,7 @@ public sealed record Rod
         return Math.Sqrt(Math.Max(0, inner * inner + outer * outer - 2 * inner * outer * cosine));
     }
 
-    private static bool Locked(JamNut? nut, TappedHole hole) => nut is not null || hole.Clamp is not null;
+    private bool Locked(RodSide side) => Parts.NutAt(side) is not null || Parts.HoleAt(side).Clamp is not null;
 
     private static bool Differs(double one, double other) => Math.Abs(one - other) > Millimeters.Negligible;
 

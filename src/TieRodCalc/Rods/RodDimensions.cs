@@ -27,8 +27,8 @@ internal readonly record struct RodDimensions
         RodParts parts = rod.Parts;
         return new()
         {
-            Inner = Joint(parts.Inner, parts.Sleeve.Inner, parts.InnerNut, innerRequired),
-            Outer = Joint(parts.Outer, parts.Sleeve.Outer, parts.OuterNut, outerRequired),
+            Inner = Joint(parts, RodSide.Inner, innerRequired),
+            Outer = Joint(parts, RodSide.Outer, outerRequired),
             Sleeve = parts.Sleeve.Length.Mm,
             TipGap = tipGap,
             Offset = Rod.OffsetMm(parts),
@@ -60,20 +60,25 @@ internal readonly record struct RodDimensions
 
     public static RodSide Other(RodSide side) => side == RodSide.Inner ? RodSide.Outer : RodSide.Inner;
 
-    private static JointDimensions Joint(ThreadedEnd end, TappedHole hole, JamNut? nut, double required) => new()
+    private static JointDimensions Joint(RodParts parts, RodSide side, double required)
     {
-        CenterToTip = end.CenterToTip.Mm,
-        ThreadLength = end.ThreadLength.Mm,
-        Lead = end.LeadMm,
-        Pitch = end.Thread.Size.PitchMm,
-        Hand = end.Thread.Hand == Hand.Right ? 1 : -1,
-        Depth = hole.Depth.Mm,
-        Mouth = hole.CountersinkMm,
-        ClosedBore = hole.Bore == Bore.Closed,
-        Nut = nut?.Thickness.Mm ?? 0,
-        Required = required,
-        Witness = hole.Witness?.Mm ?? 0,
-        Clamp = hole.Clamp?.Mm ?? 0,
-        MostCut = end.MaxCut.Mm,
-    };
+        ThreadedEnd end = parts.EndAt(side);
+        TappedHole hole = parts.HoleAt(side);
+        return new()
+        {
+            CenterToTip = end.CenterToTip.Mm,
+            ThreadLength = end.ThreadLength.Mm,
+            Lead = end.LeadMm,
+            Pitch = end.Thread.Size.PitchMm,
+            Hand = end.Thread.Hand == Hand.Right ? 1 : -1,
+            Depth = hole.Depth.Mm,
+            Mouth = hole.CountersinkMm,
+            ClosedBore = hole.Bore == Bore.Closed,
+            Nut = parts.NutAt(side)?.Thickness.Mm ?? 0,
+            Required = required,
+            Witness = hole.Witness?.Mm ?? 0,
+            Clamp = hole.Clamp?.Mm ?? 0,
+            MostCut = end.MaxCut.Mm,
+        };
+    }
 }

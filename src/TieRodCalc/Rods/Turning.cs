@@ -39,7 +39,9 @@ internal readonly struct Turning
     /// <summary>The turn that shortens the rod.</summary>
     public TurnDirection Shortens => AxialPerTurn > 0 ? TurnDirection.Counterclockwise : TurnDirection.Clockwise;
 
-    /// <summary>Change of one end's insertion for one millimeter more of axial length; 0 where turning does not change the length.</summary>
+    /// <summary>
+    /// Change of one end's insertion for one millimeter more of axial length; 0 where turning does not change the length.
+    /// </summary>
     public double Share(RodSide side) =>
         !Adjusts ? 0 : (side == RodSide.Inner ? _innerPerTurn : _outerPerTurn) / AxialPerTurn;
 }

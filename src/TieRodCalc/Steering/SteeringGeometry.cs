@@ -14,7 +14,9 @@ namespace TieRodCalc.Steering;
 /// </remarks>
 public sealed record SteeringGeometry
 {
-    /// <summary>How near to line the rod may be with the steer axis: sine of the angle between the two radius vectors. Our own choice.</summary>
+    /// <summary>
+    /// How near to line the rod may be with the steer axis: sine of the angle between the two radius vectors. Our own choice.
+    /// </summary>
     private const double DeadCenter = 1e-3;
 
     private readonly Vector _axis;
@@ -66,7 +68,12 @@ public sealed record SteeringGeometry
     internal double LongestMm => Math.Sqrt(Square(_heights) + Square(_outerRadius + _innerRadius));
 
     /// <summary>Whether the rod is in line with the steer axis, so that no finite turn answers a change of length.</summary>
-    internal bool InLine => Math.Abs(Math.Sin(_startAngle)) < DeadCenter || _outerRadius <= Millimeters.Negligible || _innerRadius <= Millimeters.Negligible;
+    internal bool InLine =>
+        Math.Abs(Math.Sin(_startAngle)) < DeadCenter
+        || _outerRadius <= Millimeters.Negligible
+        || _innerRadius <= Millimeters.Negligible;
+
+    private double Squares => Square(_heights) + Square(_outerRadius) + Square(_innerRadius);
 
     /// <summary>A wheel given by points.</summary>
     /// <param name="side">Side of the car.</param>
@@ -104,10 +111,12 @@ public sealed record SteeringGeometry
         return new SteeringGeometry(side, default, new Vector(0, 0, 1), outer, inner);
     }
 
-    /// <summary>The turn of the upright about the steer axis, right-handed, that a rod of a length gives; not finite out of reach.</summary>
+    /// <summary>
+    /// The turn of the upright about the steer axis, right-handed, that a rod of a length gives; not finite out of reach.
+    /// </summary>
     internal double TurnFor(double length)
     {
-        double cosine = (Square(_heights) + Square(_outerRadius) + Square(_innerRadius) - Square(length)) / (2 * _outerRadius * _innerRadius);
+        double cosine = (Squares - Square(length)) / (2 * _outerRadius * _innerRadius);
         return Math.CopySign(Math.Acos(cosine), _startAngle) - _startAngle;
     }
 
@@ -115,7 +124,7 @@ public sealed record SteeringGeometry
     internal (double Length, bool Within) LengthAt(double turn)
     {
         double angle = _startAngle + turn;
-        double square = Square(_heights) + Square(_outerRadius) + Square(_innerRadius) - 2 * _outerRadius * _innerRadius * Math.Cos(angle);
+        double square = Squares - 2 * _outerRadius * _innerRadius * Math.Cos(angle);
         bool within = Math.Sign(angle) == Math.Sign(_startAngle) && Math.Abs(angle) < Math.PI;
         return (Math.Sqrt(Math.Max(0, square)), within);
     }

@@ -8,7 +8,8 @@ public static class Cautions
     [
         "Steering that fails can kill. This is arithmetic on the dimensions that were typed in, not an approval.",
         "For competition and off-road use under that body's rules; on a public road local law and a licensed inspector decide.",
-        "Measure the real parts. Never weld, heat or straighten a steering part on the strength of this. Replace parts that have been bent.",
+        "Measure the real parts. Never weld, heat or straighten a steering part on the strength of this. Replace parts that have "
+            + "been bent.",
         "Look at the engagement with your own eyes (witness hole) before driving. Recheck the nuts after the first run.",
     ];
 

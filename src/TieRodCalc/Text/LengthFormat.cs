@@ -60,14 +60,17 @@ public static class LengthFormat
     public static string Fraction(Length value, LengthRounding rounding = LengthRounding.Nearest) =>
         BareFraction(Checked(value), rounding) + " in";
 
-    /// <summary>The length in the job's unit, the other beside it: <c>8.938 in (8 15/16, 227.01 mm)</c> or <c>227.01 mm (8 15/16 in)</c>.</summary>
+    /// <summary>
+    /// The length in the job's unit, the other beside it: <c>8.938 in (8 15/16, 227.01 mm)</c> or <c>227.01 mm (8 15/16 in)</c>.
+    /// </summary>
     /// <param name="value">Any finite length up to 1000 km, negative ones too.</param>
     /// <param name="unit">The unit that comes first.</param>
     /// <param name="rounding">Which way each of the spellings is rounded.</param>
     /// <exception cref="ArgumentException">The length is not finite or out of range.</exception>
     public static string Both(Length value, LengthDisplay unit, LengthRounding rounding = LengthRounding.Nearest) =>
         unit == LengthDisplay.Inch
-            ? $"{Decimal(value, unit, rounding)} ({BareFraction(Checked(value), rounding)}, {Decimal(value, LengthDisplay.Millimeter, rounding)})"
+            ? $"{Decimal(value, unit, rounding)} ({BareFraction(Checked(value), rounding)}, "
+                + $"{Decimal(value, LengthDisplay.Millimeter, rounding)})"
             : $"{Decimal(value, unit, rounding)} ({Fraction(value, rounding)})";
 
     /// <summary>The conversion keeps 15 digits, so that a half that a double misses by a hair is rounded as a half.</summary>

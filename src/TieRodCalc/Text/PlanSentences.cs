@@ -20,13 +20,18 @@ public sealed class PlanSentences(LengthDisplay unit)
         return warning.Code switch
         {
             WarningCode.NotLocked =>
-                "NOTHING LOCKS THIS ROD: no joint has a jam nut or a clamp. It will turn itself out of adjustment and apart. Do not drive it.",
+                "NOTHING LOCKS THIS ROD: no joint has a jam nut or a clamp. It will turn itself out of adjustment and apart. Do not "
+                    + "drive it.",
             WarningCode.OneJointLocked =>
-                $"Only one joint is locked. The {end} has no nut and no clamp: its thread stays free to work, and the sleeve is held by the other end alone.",
+                $"Only one joint is locked. The {end} has no nut and no clamp: its thread stays free to work, and the sleeve is held "
+                    + "by the other end alone.",
             WarningCode.SleeveCannotAdjust =>
-                $"Both threads have the same hand and the same pitch: turning the sleeve does not change the length at all. The length is set by turning an end before it is fitted, so only lengths {value} apart exist; the nearest may be half of that off the target.",
+                "Both threads have the same hand and the same pitch: turning the sleeve does not change the length at all. The "
+                    + $"length is set by turning an end before it is fitted, so only lengths {value} apart exist; the nearest may be "
+                    + "half of that off the target.",
             WarningCode.StartMayNotMatch =>
-                $"The setting is free over {value} only, and starting a thread one turn later moves it by {other}: a start that fits may not exist with both ends' positions fixed. More cut or less adjustment gives more freedom.",
+                $"The setting is free over {value} only, and the next start of a thread moves it by {other}: a start that fits "
+                    + "may not exist with both ends' positions fixed. More cut or less adjustment gives more freedom.",
             WarningCode.LittleCutToSpare =>
                 $"Only {value} may be taken off the {end} by mistake before the rod no longer works. Cut exactly, or cut less and try.",
             WarningCode.CutOffTheMarks =>
@@ -36,7 +41,8 @@ public sealed class PlanSentences(LengthDisplay unit)
             WarningCode.EngagementBelowRule =>
                 $"The job asks for {value} of engagement at the {end}, less than the usual rule for the sleeve's material, {other}.",
             WarningCode.SteelAssumed =>
-                "The sleeve is not said to be steel or aluminum: 1.5 diameters of engagement, the rule for steel, was taken. A softer material needs more.",
+                "The sleeve is not said to be steel or aluminum: 1.5 diameters of engagement, the rule for steel, was taken. A "
+                    + "softer material needs more.",
             WarningCode.StrengthNotChecked =>
                 $"Whether the {end}'s threads strip was not checked: this version does not compute strength.",
             WarningCode.WorstCaseNotChecked =>
@@ -98,7 +104,8 @@ public sealed class PlanSentences(LengthDisplay unit)
             "The sleeve's full thread is shorter than the required engagement, at any length.",
         Limit.Engagement => "Less thread would hold than is required.",
         Limit.NutRoom =>
-            "The nut, or without one the end of the thread, meets the sleeve; the distance from ball to nut is fixed by the part, and cutting does not change it.",
+            "The nut, or without one the end of the thread, meets the sleeve; the distance from ball to nut is fixed by the part, "
+                + "and cutting does not change it.",
         Limit.ClosedBore => "The tip meets the end of the sleeve's thread.",
         Limit.FarThread => "The tip meets the thread of the other end.",
         Limit.Tips => "The two tips come too near to each other inside the sleeve.",
