@@ -65,7 +65,7 @@ internal static class ThreadSizeReader
 
     private static Parsed<WrittenThreadSize> Coarse(WrittenNumber diameter)
     {
-        if (StandardThreads.CoarsePitch(diameter.Value) is not { } pitch)
+        if (MetricSeries.CoarsePitch(diameter.Value) is not { } pitch)
         {
             return new(diameter.Fault($"ISO 261 has no coarse pitch for M{diameter.Text}: write the pitch, as in M18x1.5"));
         }

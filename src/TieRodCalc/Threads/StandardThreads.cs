@@ -3,11 +3,8 @@ using static TieRodCalc.Threads.UnifiedSeries;
 
 namespace TieRodCalc.Threads;
 
-/// <summary>The sizes that the standards list, as far as a designation leans on them.</summary>
-/// <remarks>
-/// Unified: ASME B1.1 table 1, number sizes and UNC to 4 in, UNF to 1 1/2 in, UNEF to 1 11/16 in; from memory.
-/// Metric: coarse pitches of ISO 261; from memory.
-/// </remarks>
+/// <summary>The sizes of the standard series of ASME B1.1; from memory.</summary>
+/// <remarks>Number sizes and UNC to 4 in, UNF to 1 1/2 in, UNEF to 1 11/16 in; the constant pitches to 6 in.</remarks>
 internal static class StandardThreads
 {
     /// <summary>Number size n has the diameter 0.060 in + n * 0.013 in.</summary>
@@ -40,26 +37,26 @@ internal static class StandardThreads
         new(1 + (5 / 8d), 18, Unef), new(1 + (11 / 16d), 18, Unef),
     ];
 
-    private static readonly ImmutableArray<(double Diameter, double Pitch)> CoarsePitches =
+    /// <summary>The constant-pitch series: threads per inch, and the diameters in inches from which and up to which they are used.</summary>
+    private static readonly ImmutableArray<(double ThreadsPerInch, double From, double To)> ConstantPitches =
     [
-        (1, 0.25), (1.1, 0.25), (1.2, 0.25), (1.4, 0.3), (1.6, 0.35), (1.8, 0.35), (2, 0.4), (2.2, 0.45), (2.5, 0.45), (3, 0.5),
-        (3.5, 0.6), (4, 0.7), (4.5, 0.75), (5, 0.8), (6, 1), (7, 1), (8, 1.25), (9, 1.25), (10, 1.5), (11, 1.5), (12, 1.75), (14, 2),
-        (16, 2), (18, 2.5), (20, 2.5), (22, 2.5), (24, 3), (27, 3), (30, 3.5), (33, 3.5), (36, 4), (39, 4), (42, 4.5), (45, 4.5),
-        (48, 5), (52, 5), (56, 5.5), (60, 5.5), (64, 6), (68, 6),
+        (4, 2.5, 6), (6, 1.375, 6), (8, 1, 6), (12, 0.5625, 6), (16, 0.375, 6), (20, 0.25, 3), (28, 0.25, 1.5), (32, 0.25, 1),
     ];
 
-    /// <summary>The coarse pitch of ISO 261 in millimeters, null for a diameter without one.</summary>
-    public static double? CoarsePitch(double diameterMm)
-    {
-        foreach ((double diameter, double pitch) in CoarsePitches)
-        {
-            if (Same(diameter, diameterMm))
-            {
-                return pitch;
-            }
-        }
+    /// <summary>Every size of UNC, UNF, UNEF and UN.</summary>
+    public static IEnumerable<(double DiameterMm, double ThreadsPerInch)> All =>
+        UnifiedSizes.Select(size => (Millimeters.FromInches(size.Inches), size.ThreadsPerInch)).Concat(
+            from size in ConstantPitches
+            from inches in ConstantPitchDiameters(size.From, size.To)
+            where SeriesOf(Millimeters.FromInches(inches), size.ThreadsPerInch) is null
+            select (Millimeters.FromInches(inches), size.ThreadsPerInch));
 
-        return null;
+    /// <summary>The series that has this size: UNS where it is in none, and so is special.</summary>
+    public static UnifiedSeries SeriesOrSpecial(double diameterMm, double pitchMm)
+    {
+        const double Digits = 1e9;
+        double threadsPerInch = Math.Round(Millimeters.Inch / pitchMm * Digits) / Digits;
+        return SeriesOf(diameterMm, threadsPerInch) ?? (IsConstantPitch(diameterMm / Millimeters.Inch, threadsPerInch) ? Un : Uns);
     }
 
     /// <summary>The threads per inch of a diameter in UNC, UNF or UNEF, null where the series does not have it.</summary>
@@ -101,6 +98,34 @@ internal static class StandardThreads
 
         double inches = InchesOfNumber(number);
         return SeriesOf(Millimeters.FromInches(inches), threadsPerInch) is null ? null : inches;
+    }
+
+    /// <summary>Sixteenths up to 2 in, eighths from there.</summary>
+    private static IEnumerable<double> ConstantPitchDiameters(double from, double to)
+    {
+        for (double inches = from; inches <= to; inches += inches < 2 ? 1 / 16d : 1 / 8d)
+        {
+            yield return inches;
+        }
+    }
+
+    private static bool IsConstantPitch(double inches, double threadsPerInch)
+    {
+        double step = inches < 2 ? 1 / 16d : 1 / 8d;
+        if (!Same(Math.Round(inches / step) * step, inches))
+        {
+            return false;
+        }
+
+        foreach ((double threads, double from, double to) in ConstantPitches)
+        {
+            if (threads == threadsPerInch)
+            {
+                return inches >= from - Millimeters.Negligible && inches <= to + Millimeters.Negligible;
+            }
+        }
+
+        return false;
     }
 
     private static UnifiedSize Number(int number, double threadsPerInch, UnifiedSeries series) =>

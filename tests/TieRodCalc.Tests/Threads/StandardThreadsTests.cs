@@ -43,7 +43,7 @@ public class StandardThreadsTests
     [InlineData(18.1, null)]
     [InlineData(72, null)]
     public void A_metric_size_has_its_coarse_pitch(double diameter, double? pitch) =>
-        Assert.Equal(pitch, StandardThreads.CoarsePitch(diameter));
+        Assert.Equal(pitch, MetricSeries.CoarsePitch(diameter));
 
     /// <summary>ASME B1.1 table 1, from memory.</summary>
     [Theory]
