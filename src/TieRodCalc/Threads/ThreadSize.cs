@@ -30,6 +30,11 @@ public sealed record ThreadSize
 
     internal double PitchMm { get; }
 
+    /// <summary>Same form, diameter and pitch, the latter within the comparison constant.</summary>
+    internal bool Matches(ThreadSize other) => Form == other.Form
+        && Math.Abs(DiameterMm - other.DiameterMm) <= Millimeters.Negligible
+        && Math.Abs(PitchMm - other.PitchMm) <= Millimeters.Negligible;
+
     /// <summary>A Unified thread.</summary>
     /// <param name="diameter">Nominal diameter, above zero.</param>
     /// <param name="threadsPerInch">Threads per inch, above zero; the pitch is 1 in divided by it.</param>

@@ -89,9 +89,7 @@ public sealed record ThreadedPair
     {
         ArgumentNullException.ThrowIfNull(male);
         ArgumentNullException.ThrowIfNull(female);
-        if (male.Size.Form != female.Size.Form
-            || Math.Abs(male.Size.DiameterMm - female.Size.DiameterMm) > Millimeters.Negligible
-            || Math.Abs(male.Size.PitchMm - female.Size.PitchMm) > Millimeters.Negligible)
+        if (!male.Size.Matches(female.Size))
         {
             throw new ArgumentException("The threads of a pair have one form, diameter and pitch.", nameof(female));
         }
