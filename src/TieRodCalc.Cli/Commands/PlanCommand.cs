@@ -29,7 +29,8 @@ internal static class PlanCommand
 
         Job job = read.Reading.Value!;
         List<(JobRod Rod, RodPlan Plan)> plans = [.. read.Rods.Select(rod => (rod, RodPlanner.Plan(rod.Rod!, rod.Request!)))];
-        bool holds = plans.All(planned => planned.Plan.Verdict != Verdict.NotBuildable && planned.Plan.Locking != Locking.None);
+        bool holds = plans.All(planned => planned.Plan.Verdict != Verdict.NotBuildable && planned.Plan.Locking != Locking.None
+            && !planned.Plan.GivesWayUnderLoad);
         int? notWritten = terminal.Write(source.WantsJson(parsed)
             ? PlanJson.Of(job, plans, read.Reading.Notes)
             : PlanText.Of(job, plans, read.Reading.Notes));

@@ -83,8 +83,37 @@ internal static class PlanJson
         Mm(joint.EngagedLeast),
         Mm(joint.Required.Required),
         Names.Of(joint.Required.GovernedBy),
+        Mm(joint.Required.Rule),
+        Mm(joint.Required.Job),
+        Mm(joint.Required.Strength?.Required),
+        Strength(joint),
+        Load(joint.Strength.Load),
         Mm(joint.NutRoom),
         Mm(joint.NutRoomLeast));
+
+    private static StrengthJson? Strength(JointPlan joint) =>
+        joint is { Required.Strength: { } required, Strength.Loads: { } loads }
+            ? new(
+                Rounded(required.StrengthRatio),
+                Rounded(required.Dilation),
+                Rounded(required.MaleBending),
+                Rounded(required.FemaleBending),
+                Rounded(loads.Tensile.Newtons),
+                Rounded(loads.MaleStrip.Newtons),
+                Rounded(loads.FemaleStrip.Newtons),
+                Names.Of(loads.First))
+            : null;
+
+    private static JointLoadJson? Load(JointLoad? load) => load is null
+        ? null
+        : new(
+            Rounded(load.Load.Newtons),
+            Mm(load.Arm),
+            Rounded(load.Axial.Megapascals),
+            Rounded(load.Bending.Megapascals),
+            Rounded(load.BreakingFactor),
+            Rounded(load.MaleStripFactor),
+            Rounded(load.FemaleStripFactor));
 
     private static AdjustJson? Adjust(RodSolution? solution) => solution is null
         ? null

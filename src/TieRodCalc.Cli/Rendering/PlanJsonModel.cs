@@ -46,8 +46,26 @@ internal sealed record JointJson(
     double EngagedLeastMm,
     double RequiredMm,
     string GovernedBy,
+    double RuleMm,
+    double? JobMm,
+    double? StrengthMm,
+    StrengthJson? Strength,
+    JointLoadJson? Load,
     double NutRoomMm,
     double NutRoomLeastMm);
+
+/// <summary>Strength ratio and factors, and the loads at which the joint gives way at its least engagement.</summary>
+internal sealed record StrengthJson(
+    double J, double? C1, double? C2, double? C3, double BreaksN, double MaleStripN, double FemaleStripN, string GivesWayFirst);
+
+internal sealed record JointLoadJson(
+    double LoadN,
+    double ArmMm,
+    double AxialMpa,
+    double BendingMpa,
+    double? BreakingFactor,
+    double? MaleStripFactor,
+    double? FemaleStripFactor);
 
 internal sealed record AdjustJson(
     double ShorterMm, double LongerMm, double ShorterTurns, double LongerTurns, EndsAtJson? ShorterEndsAt, EndsAtJson? LongerEndsAt);

@@ -18,8 +18,14 @@ internal sealed class PlanText
     private readonly Page _page = new();
     private readonly LengthDisplay _unit;
     private readonly PlanSentences _sentences;
+    private readonly StrengthText _strength;
 
-    private PlanText(LengthDisplay unit) => (_unit, _sentences) = (unit, new PlanSentences(unit));
+    private PlanText(LengthDisplay unit)
+    {
+        _unit = unit;
+        _sentences = new PlanSentences(unit);
+        _strength = new StrengthText(_page, unit);
+    }
 
     /// <summary>The text of a job's plans.</summary>
     public static string Of(Job job, IReadOnlyList<(JobRod Rod, RodPlan Plan)> plans, IReadOnlyList<Problem> notes)
@@ -67,11 +73,13 @@ internal sealed class PlanText
         {
             new CutText(_page, _unit).Add(parts, solution);
             AddSetting(parts, plan, solution);
+            _strength.AddRequired(plan);
             AddLimits(plan, solution);
             AddTurns(jobRod, solution);
         }
         else
         {
+            _strength.AddRequired(plan);
             AddObstacles(plan);
         }
 
@@ -148,7 +156,7 @@ internal sealed class PlanText
                 + $"{Short(joint.InsertionSpan.Longest, LengthRounding.Down)}")
             .Row("  engaged", AtMost(joint.Engaged))
             .Row("  engaged, at least", $"{AtMost(joint.EngagedLeast)}; required {Short(joint.Required.Required, LengthRounding.Up)} "
-                + $"({Rule(joint.Required)})")
+                + $"({StrengthText.Governs(joint.Required)})")
             .Row(nut is null ? "  thread left outside" : "  left outside the nut", $"{AtMost(joint.NutRoom)}; at least "
                 + $"{Short(joint.NutRoomLeast, LengthRounding.Down)}");
         if (joint.NutLoosens is { } loosens)
@@ -160,11 +168,9 @@ internal sealed class PlanText
         {
             _page.Row("  witness hole", $"covered by full thread, it proves {AtMost(proven)} engaged");
         }
-    }
 
-    private static string Rule(RequiredEngagement required) => required.GovernedBy == EngagementSource.Job
-        ? "set by the job"
-        : $"{Number(required.RuleDiameters, "0.##")} diameters";
+        _strength.AddStrength(joint.Strength);
+    }
 
     private void AddLimits(RodPlan plan, RodSolution solution)
     {
@@ -245,7 +251,8 @@ internal sealed class PlanText
         }
     }
 
-    private static bool IsHeadline(PlanWarning warning) => warning.Code is WarningCode.NotLocked or WarningCode.OneJointLocked;
+    private static bool IsHeadline(PlanWarning warning) => warning.Code is
+        WarningCode.NotLocked or WarningCode.OneJointLocked or WarningCode.GivesWayUnderLoad;
 
     private void AddCautions(IReadOnlyList<Problem> notes)
     {

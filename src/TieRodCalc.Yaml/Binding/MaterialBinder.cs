@@ -1,7 +1,6 @@
 using TieRodCalc.Parts;
 using TieRodCalc.Text;
 using TieRodCalc.Yaml.Tree;
-using UnitsNet;
 
 namespace TieRodCalc.Yaml.Binding;
 
@@ -25,21 +24,11 @@ internal static class MaterialBinder
                 {
                     Name = map.Line("name"),
                     Kind = map.Choose("kind", Choices.Material),
-                    TensileStrength = Tensile(map),
+                    TensileStrength = map.Value("tensile", ValueText.ParseStress),
                     Source = map.Line("source"),
                 };
                 tables.Materials.Add(id, file.Findings.Count == before ? material : null, file);
             }
         }
-    }
-
-    private static Pressure? Tensile(MapReader map)
-    {
-        if (map.Text("tensile") is { } text)
-        {
-            map.Findings.NotUsedYet("tensile", map.Find("tensile")!.Value.Key.Span);
-        }
-
-        return map.Value("tensile", ValueText.ParseStress);
     }
 }

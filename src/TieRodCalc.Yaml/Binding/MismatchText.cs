@@ -14,9 +14,13 @@ internal static class MismatchText
         string female = mismatch.Female == FemalePart.JamNut ? "nut" : "sleeve";
         string text = Of(
             mismatch.MaleId, mismatch.MaleThread, $"{female} {mismatch.FemaleId}", mismatch.FemaleThread, mismatch.Difference);
-        return mismatch.MayStart
-            ? $"{text}; the two would start in one another and then bind or hold next to nothing, so do not force them"
-            : text;
+        return mismatch.Fit?.Outcome switch
+        {
+            FitOutcome.GoesInLoose =>
+                $"{text}; it would go all the way in loose and hold next to nothing, so never use the two together",
+            FitOutcome.StartsAndBinds => $"{text}; it would start and then bind, so do not force it",
+            _ => text,
+        };
     }
 
     /// <summary>The sentence for an end and anything with an internal thread.</summary>

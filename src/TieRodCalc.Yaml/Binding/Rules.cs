@@ -5,27 +5,22 @@ using UnitsNet;
 namespace TieRodCalc.Yaml.Binding;
 
 /// <summary>The rules that a job or a rod says; null where it is silent.</summary>
-internal sealed record Rules(EngagementRule? Engagement, Length? TipGap, Length? Mark, Length? Allowance)
+internal sealed record Rules(EngagementRule? Engagement, Length? TipGap, Length? Mark, Length? Allowance, Force? Load)
 {
     /// <summary>Reads the rules of a job or a rod.</summary>
     public static Rules Read(MapReader parent)
     {
         if (parent.Map("rules", Keys.Rules) is not { } map)
         {
-            return new Rules(null, null, null, null);
-        }
-
-        if (map.Find("load") is { } load)
-        {
-            map.Findings.NotUsedYet("load", load.Key.Span);
-            map.Value("load", ValueText.ParseForce);
+            return new Rules(null, null, null, null, null);
         }
 
         return new Rules(
             map.Object("engagement", ValueText.ParseEngagement),
             map.Exact("tip_gap", Least.Zero),
             map.Exact("mark", Least.AboveZero),
-            map.Exact("allowance", Least.Zero));
+            map.Exact("allowance", Least.Zero),
+            map.Value("load", ValueText.ParseForce));
     }
 
     /// <summary>These rules where they say something, others where not.</summary>
@@ -35,5 +30,6 @@ internal sealed record Rules(EngagementRule? Engagement, Length? TipGap, Length?
         TipGap = TipGap ?? others.TipGap,
         Mark = Mark ?? others.Mark,
         Allowance = Allowance ?? others.Allowance,
+        Load = Load ?? others.Load,
     };
 }

@@ -1,3 +1,5 @@
+using UnitsNet;
+
 namespace TieRodCalc.Parts;
 
 /// <summary>The outside of a sleeve.</summary>
@@ -17,6 +19,12 @@ public sealed record Outside(OutsideShape Shape, Measured Across)
 {
     /// <summary>A hexagon has six flats: one flat is a sixth of a turn.</summary>
     internal const int FlatsOfHexagon = 6;
+
+    /// <summary>A round counts as a hexagon of 0.95 of its diameter where the wall dilates (SAE paper 770420; from memory).</summary>
+    private const double RoundAsHexagon = 0.95;
+
+    /// <summary>The width that counts where a thread dilates its wall: across the flats, or 0.95 of the diameter of a round.</summary>
+    public Length WallWidth => Shape == OutsideShape.Round ? Length.FromMillimeters(RoundAsHexagon * Across.Mm) : Across.Nominal;
 }
 
 /// <summary>An adjuster sleeve: an internal thread at each end.</summary>

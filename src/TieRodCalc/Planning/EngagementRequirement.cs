@@ -17,15 +17,18 @@ internal static class EngagementRequirement
     public static double Usual(Material? female) => female?.Kind == MaterialKind.Aluminum ? AluminumDiameters : SteelDiameters;
 
     /// <summary>The requirement of one joint.</summary>
-    /// <param name="male">The end.</param>
-    /// <param name="female">The material of the internal thread, or null where it was not said.</param>
+    /// <param name="joint">What is known of the strength of the joint.</param>
     /// <param name="rule">What the job asks for, or null.</param>
-    public static RequiredEngagement Of(ThreadedEnd male, Material? female, EngagementRule? rule)
+    public static RequiredEngagement Of(in JointMaterials joint, EngagementRule? rule)
     {
-        double diameters = rule?.InDiameters ?? Usual(female);
-        return rule?.AsLength is { } length
-            ? new(length, diameters, EngagementSource.Job)
-            : new(Length.FromMillimeters(diameters * male.Thread.Size.DiameterMm), diameters, EngagementSource.Rule);
+        double diameters = rule?.InDiameters ?? Usual(joint.Sleeve);
+        return new(
+            diameters,
+            Length.FromMillimeters(diameters * joint.Male.Size.DiameterMm),
+            rule?.AsLength,
+            joint is { Pair: { } pair, MaleTensile: { } male, FemaleTensile: { } female }
+                ? pair.RequiredEngagement(male, female, joint.Wall)
+                : null);
     }
 
     /// <summary>Whether the rule for steel was taken without knowing that the sleeve is steel.</summary>

@@ -24,6 +24,9 @@ public sealed record JointPlan
     /// <summary>The engagement that is required.</summary>
     public required RequiredEngagement Required { get; init; }
 
+    /// <summary>What the joint carries.</summary>
+    public required JointStrength Strength { get; init; }
+
     /// <summary>Thread left outside the nut.</summary>
     public required Length NutRoom { get; init; }
 

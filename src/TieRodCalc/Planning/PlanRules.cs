@@ -22,6 +22,9 @@ public sealed record PlanRules
     /// <summary>Required engagement, or null for the usual rule: 1.5 diameters, 2 where the sleeve is aluminum.</summary>
     public EngagementRule? Engagement { get; init; }
 
+    /// <summary>A steering load along the rod to hold the strength of the joints against, above zero, or null.</summary>
+    public Force? Load { get; init; }
+
     /// <summary>Least distance between the tips inside the sleeve, zero or more.</summary>
     public Length TipGap { get; init; } = Length.FromMillimeters(3);
 

@@ -36,8 +36,41 @@ public enum WarningCode
     /// <summary>The sleeve is not said to be steel or aluminum; the rule for steel was taken.</summary>
     SteelAssumed,
 
-    /// <summary>Whether the threads strip was not checked.</summary>
+    /// <summary>Whether the threads strip was not checked; what is missing is said.</summary>
     StrengthNotChecked,
+
+    /// <summary>
+    /// Strength asks for more engagement than the rule or the job. Value: what strength asks for, other: the rule or the job's own;
+    /// ratio: <c>J</c>, above 1 where the sleeve's thread is the weaker one.
+    /// </summary>
+    StrengthGoverns,
+
+    /// <summary>The sleeve's outside is not known: its dilation was not counted.</summary>
+    DilationNotChecked,
+
+    /// <summary>The sleeve's wall is thinner than the method of dilation covers; strength asks for more than is shown.</summary>
+    SleeveTooThin,
+
+    /// <summary>A clamp closes the sleeve: it is slit, which the method of dilation does not cover.</summary>
+    SleeveSlit,
+
+    /// <summary>One thread is so much stronger than the other that the bending of the threads is outside the method.</summary>
+    BendingBeyondRange,
+
+    /// <summary>The thread is in no standard series.</summary>
+    SpecialThread,
+
+    /// <summary>The standard's tables of limits do not reach to the thread; its formulas were used.</summary>
+    LimitsBeyondTables,
+
+    /// <summary>A joint gives way under the load that the job gives. Ratio: the least factor.</summary>
+    GivesWayUnderLoad,
+
+    /// <summary>A factor against the load was not computed, since a strength is missing.</summary>
+    LoadNotChecked,
+
+    /// <summary>What the factors against the load leave out.</summary>
+    LoadLeavesOut,
 
     /// <summary>Tolerances were not carried through; nominal dimensions were trusted.</summary>
     WorstCaseNotChecked,
@@ -75,4 +108,29 @@ public enum WarningCode
 /// <param name="End">The end that it is about, or null.</param>
 /// <param name="Value">A length, or null; its meaning is said at the code.</param>
 /// <param name="Other">A second length, or null.</param>
-public sealed record PlanWarning(WarningCode Code, RodSide? End = null, Length? Value = null, Length? Other = null);
+/// <param name="Ratio">A ratio, or null.</param>
+/// <param name="Missing">What is missing for a strength.</param>
+public sealed record PlanWarning(
+    WarningCode Code,
+    RodSide? End = null,
+    Length? Value = null,
+    Length? Other = null,
+    double? Ratio = null,
+    MissingStrength Missing = MissingStrength.None);
+
+/// <summary>What is missing for the strength of a joint.</summary>
+[Flags]
+public enum MissingStrength
+{
+    /// <summary>Nothing.</summary>
+    None = 0,
+
+    /// <summary>The tensile strength of the end.</summary>
+    End = 1,
+
+    /// <summary>The tensile strength of the sleeve.</summary>
+    Sleeve = 2,
+
+    /// <summary>Limits of size: the standard has no such tolerance class for the pitch.</summary>
+    Limits = 4,
+}

@@ -10,10 +10,18 @@ internal static class PlanWarnings
     /// <summary>Less than this left to be cut off by mistake is warned of: 1/16 in (common practice, no source).</summary>
     private const double LittleSpare = Millimeters.Inch / 16;
 
-    public static List<PlanWarning> Of(Rod rod, RodRequest request, in Turning turning, RodSolution? solution, bool noUncutReach)
+    public static List<PlanWarning> Of(
+        Rod rod,
+        RodRequest request,
+        in Turning turning,
+        RodSolution? solution,
+        bool noUncutReach,
+        ReadOnlySpan<(RodSide Side, JointMaterials Materials, RequiredEngagement Required)> joints)
     {
         List<PlanWarning> warnings = [];
         AddLocking(warnings, rod.Locking);
+        StrengthWarnings.AddLoad(warnings, RodSide.Inner, solution?.Inner);
+        StrengthWarnings.AddLoad(warnings, RodSide.Outer, solution?.Outer);
         if (!turning.Adjusts)
         {
             warnings.Add(new(WarningCode.SleeveCannotAdjust, Value: StepByEnds(rod.Parts)));
@@ -33,10 +41,15 @@ internal static class PlanWarnings
             warnings.Add(new(WarningCode.NoUncutReach));
         }
 
-        foreach (RodSide side in (ReadOnlySpan<RodSide>)[RodSide.Inner, RodSide.Outer])
+        foreach ((RodSide side, JointMaterials materials, RequiredEngagement required) in joints)
         {
-            AddEngagement(warnings, side, rod.Parts, request.Rules.Engagement);
+            StrengthWarnings.Add(warnings, side, materials, required, request.Rules.Load is not null);
             AddAssumed(warnings, side, rod.Parts);
+        }
+
+        if (solution is not null && request.Rules.Load is not null)
+        {
+            warnings.Add(new(WarningCode.LoadLeavesOut));
         }
 
         if (EngagementRequirement.AssumesSteel(rod.Parts.Sleeve.Info.Material, request.Rules.Engagement))
@@ -120,20 +133,6 @@ internal static class PlanWarnings
         }
     }
 
-    private static void AddEngagement(List<PlanWarning> warnings, RodSide side, RodParts parts, EngagementRule? rule)
-    {
-        ThreadedEnd end = parts.EndAt(side);
-        Material? sleeve = parts.Sleeve.Info.Material;
-        Length asked = EngagementRequirement.Of(end, sleeve, rule).Required;
-        Length usual = EngagementRequirement.Of(end, sleeve, rule: null).Required;
-        if (Millimeters.Of(asked) < Millimeters.Of(usual) - Millimeters.Negligible)
-        {
-            warnings.Add(new(WarningCode.EngagementBelowRule, side, asked, usual));
-        }
-
-        warnings.Add(new(WarningCode.StrengthNotChecked, side));
-    }
-
     private static void AddAssumed(List<PlanWarning> warnings, RodSide side, RodParts parts)
     {
         ThreadedEnd end = parts.EndAt(side);
@@ -147,6 +146,11 @@ internal static class PlanWarnings
         if (threads.Any(thread => thread is { ToleranceClass: null }))
         {
             warnings.Add(new(WarningCode.ClassAssumed, side));
+        }
+
+        if (end.Thread.IsSpecial)
+        {
+            warnings.Add(new(WarningCode.SpecialThread, side));
         }
 
         if (end.Lead is null)

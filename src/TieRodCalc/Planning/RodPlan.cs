@@ -21,6 +21,15 @@ public sealed record RodPlan
     /// <summary>Reach of the uncut parts, or null where their limits leave no setting at all.</summary>
     public required LengthSpan? UncutReach { get; init; }
 
+    /// <summary>The engagement that the inner joint is required to have.</summary>
+    public required RequiredEngagement InnerRequired { get; init; }
+
+    /// <summary>The engagement that the outer joint is required to have.</summary>
+    public required RequiredEngagement OuterRequired { get; init; }
+
+    /// <summary>True where a joint is known to give way under the load that the job gives.</summary>
+    public bool GivesWayUnderLoad => Solution is { } made && (GivesWay(made.Inner) || GivesWay(made.Outer));
+
     /// <summary>How the rod is made and set, or null where it cannot be built.</summary>
     public required RodSolution? Solution { get; init; }
 
@@ -34,4 +43,6 @@ public sealed record RodPlan
 
     /// <summary>Warnings, and what was not checked.</summary>
     public required IReadOnlyList<PlanWarning> Warnings { get; init; }
+
+    private static bool GivesWay(JointPlan joint) => joint.Strength.Load?.LeastFactor < 1;
 }

@@ -9,6 +9,8 @@ internal sealed class RodPlanning
 {
     private readonly Rod _rod;
     private readonly RodRequest _request;
+    private readonly JointMaterials _innerMaterials;
+    private readonly JointMaterials _outerMaterials;
     private readonly RequiredEngagement _innerRequired;
     private readonly RequiredEngagement _outerRequired;
     private readonly RodDimensions _dimensions;
@@ -31,9 +33,15 @@ internal sealed class RodPlanning
         PlanRules rules = request.Rules;
         _mark = Millimeters.Positive(rules.Mark, nameof(request));
         _allowance = Millimeters.NotNegative(rules.Allowance, nameof(request));
-        Material? sleeve = rod.Parts.Sleeve.Info.Material;
-        _innerRequired = EngagementRequirement.Of(rod.Parts.Inner, sleeve, rules.Engagement);
-        _outerRequired = EngagementRequirement.Of(rod.Parts.Outer, sleeve, rules.Engagement);
+        if (rules.Load is { } load && !(double.IsFinite(load.Newtons) && load.Newtons > 0))
+        {
+            throw new ArgumentException("The load must be finite and above zero.", nameof(request));
+        }
+
+        _innerMaterials = JointMaterials.Of(rod.Parts, RodSide.Inner);
+        _outerMaterials = JointMaterials.Of(rod.Parts, RodSide.Outer);
+        _innerRequired = EngagementRequirement.Of(_innerMaterials, rules.Engagement);
+        _outerRequired = EngagementRequirement.Of(_outerMaterials, rules.Engagement);
         _dimensions = RodDimensions.Nominal(
             rod,
             Millimeters.Of(_innerRequired.Required),
@@ -69,10 +77,18 @@ internal sealed class RodPlanning
             Target = Mm(_target),
             Axial = Mm(_axial),
             UncutReach = uncutReach,
+            InnerRequired = _innerRequired,
+            OuterRequired = _outerRequired,
             Solution = solution,
             Binding = binding,
             MoreCutWouldHelp = adjusts && binding.Count > 0 && Problem(_dimensions.CutFreely()).Conflicts().Count == 0,
-            Warnings = PlanWarnings.Of(_rod, _request, _turning, solution, uncutReach is null),
+            Warnings = PlanWarnings.Of(
+                _rod,
+                _request,
+                _turning,
+                solution,
+                uncutReach is null,
+                [(RodSide.Inner, _innerMaterials, _innerRequired), (RodSide.Outer, _outerMaterials, _outerRequired)]),
         };
     }
 
@@ -95,8 +111,9 @@ internal sealed class RodPlanning
             Reach = Reach(cuts)!,
             InnerCut = Advice(RodSide.Inner, least, cuts, innerOnMark),
             OuterCut = Advice(RodSide.Outer, least, cuts, outerOnMark),
-            Inner = Joint(RodSide.Inner, inner, cuts.Inner, span.Low, span.High, _innerRequired),
-            Outer = Joint(RodSide.Outer, outer, cuts.Outer, inner + outer - span.High, inner + outer - span.Low, _outerRequired),
+            Inner = Joint(RodSide.Inner, inner, cuts.Inner, span.Low, span.High, _innerMaterials, _innerRequired),
+            Outer = Joint(
+                RodSide.Outer, outer, cuts.Outer, inner + outer - span.High, inner + outer - span.Low, _outerMaterials, _outerRequired),
             TipGap = Mm(_dimensions.Sleeve - inner - outer),
             Shorter = Travel.Of(_dimensions, _turning, _axial, inner, outer, cuts, longer: false),
             Longer = Travel.Of(_dimensions, _turning, _axial, inner, outer, cuts, longer: true),
@@ -145,20 +162,24 @@ internal sealed class RodPlanning
             onMark);
     }
 
-    private JointPlan Joint(RodSide side, double insertion, double cut, double low, double high, RequiredEngagement required)
+    private JointPlan Joint(
+        RodSide side, double insertion, double cut, double low, double high, in JointMaterials materials, RequiredEngagement required)
     {
         JointDimensions joint = _dimensions[side];
         double share = _turning.Share(side);
         double atShortest = insertion - share * _axialShorter;
         double atLongest = insertion + share * _axialLonger;
+        Length engagedLeast = Mm(Math.Min(joint.Engaged(atShortest, cut), joint.Engaged(atLongest, cut)));
+        double arm = LoadCheck.Arm(_rod.Parts, side, joint.CenterToTip - cut - insertion, _axial);
         return new JointPlan
         {
             Insertion = Mm(insertion),
             InsertionSpan = new LengthSpan(Mm(low), Mm(high)),
             Showing = Mm(joint.Showing(insertion, cut)),
             Engaged = Mm(joint.Engaged(insertion, cut)),
-            EngagedLeast = Mm(Math.Min(joint.Engaged(atShortest, cut), joint.Engaged(atLongest, cut))),
+            EngagedLeast = engagedLeast,
             Required = required,
+            Strength = LoadCheck.Of(materials, engagedLeast, arm, _request.Rules.Load),
             NutRoom = Mm(joint.NutRoom(insertion, cut)),
             NutRoomLeast = Mm(joint.NutRoom(Math.Max(atShortest, atLongest), cut)),
             NutLoosens = _rod.Parts.NutAt(side) is null ? null : joint.Hand > 0 ? TurnDirection.Counterclockwise : TurnDirection.Clockwise,

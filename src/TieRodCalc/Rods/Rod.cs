@@ -121,21 +121,7 @@ public sealed record Rod
         if (difference != ThreadDifference.None)
         {
             found.Add(new ThreadMismatch(
-                side, female, end.Info.Id, end.Thread, femaleId, femaleThread, difference, MayStart(end.Thread, femaleThread)));
+                side, female, end.Info.Id, end.Thread, femaleId, femaleThread, difference, ThreadFit.Of(end.Thread, femaleThread)));
         }
-    }
-
-    /// <summary>
-    /// By basic sizes only. Basic minor diameter of the internal thread: <c>D1 = D - 1.082532 P</c> (ASME B1.1, ISO 724).
-    /// How near the pitches must be for a first turn to go in is common practice, no source.
-    /// </summary>
-    private static bool MayStart(ThreadDesignation male, ThreadDesignation female)
-    {
-        const double Near = 0.1;
-        double minor = female.Size.DiameterMm - 1.082532 * female.Size.PitchMm;
-        return male.Hand == female.Hand
-            && male.Size.DiameterMm > minor
-            && male.Size.DiameterMm <= female.Size.DiameterMm + Near * female.Size.PitchMm
-            && Math.Abs(male.Size.PitchMm - female.Size.PitchMm) <= Near * female.Size.PitchMm;
     }
 }

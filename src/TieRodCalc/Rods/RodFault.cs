@@ -41,10 +41,9 @@ public enum FemalePart
 /// <param name="FemaleId">Id of the sleeve or nut.</param>
 /// <param name="FemaleThread">Its thread.</param>
 /// <param name="Difference">Everything that differs.</param>
-/// <param name="MayStart">
-/// True where, by basic sizes, the male could be started in the female: same hand, the male's basic major diameter above
-/// the female's basic minor diameter and not above the female's basic major diameter by more than a tenth of a pitch, and
-/// pitches within a tenth of each other.
+/// <param name="Fit">
+/// What happens when they are turned together all the same, from their limits of size; null where the standard has no such
+/// class for one of them.
 /// </param>
 public sealed record ThreadMismatch(
     RodSide Side,
@@ -54,7 +53,7 @@ public sealed record ThreadMismatch(
     string FemaleId,
     ThreadDesignation FemaleThread,
     ThreadDifference Difference,
-    bool MayStart);
+    ThreadFit? Fit);
 
 /// <summary>A part whose own dimensions contradict each other.</summary>
 /// <param name="PartId">Its id.</param>

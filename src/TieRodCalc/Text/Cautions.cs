@@ -15,5 +15,6 @@ public static class Cautions
 
     /// <summary>What no plan of this version covers.</summary>
     public static string NotChecked { get; } =
-        "Not checked: strength of threads and ends, buckling, fatigue, the ball joints themselves.";
+        "Not checked: yielding, buckling, shock, fatigue, the sleeve's own section, the ball joints themselves; strength of threads "
+            + "and ends only where the parts say what they are made of.";
 }

@@ -57,7 +57,22 @@ public static class Names
     };
 
     /// <summary>Name of what decides the required engagement.</summary>
-    public static string Of(EngagementSource source) => source == EngagementSource.Rule ? "rule" : "job";
+    public static string Of(EngagementSource source) => source switch
+    {
+        EngagementSource.Rule => "rule",
+        EngagementSource.Job => "job",
+        EngagementSource.Strength => "strength",
+        _ => throw new ArgumentOutOfRangeException(nameof(source)),
+    };
+
+    /// <summary>Name of what gives way when a pair of threads is pulled apart.</summary>
+    public static string Of(GivesWay first) => first switch
+    {
+        GivesWay.MaleBreaks => "male breaks",
+        GivesWay.MaleStrips => "male strips",
+        GivesWay.FemaleStrips => "female strips",
+        _ => throw new ArgumentOutOfRangeException(nameof(first)),
+    };
 
     /// <summary>Name of a hand.</summary>
     public static string Of(Hand hand) => hand == Hand.Left ? "left-hand" : "right-hand";
@@ -94,6 +109,16 @@ public static class Names
         WarningCode.EngagementBelowRule => "engagement-below-rule",
         WarningCode.SteelAssumed => "steel-assumed",
         WarningCode.StrengthNotChecked => "strength-not-checked",
+        WarningCode.StrengthGoverns => "strength-governs",
+        WarningCode.DilationNotChecked => "dilation-not-checked",
+        WarningCode.SleeveTooThin => "sleeve-too-thin",
+        WarningCode.SleeveSlit => "sleeve-slit",
+        WarningCode.BendingBeyondRange => "bending-beyond-range",
+        WarningCode.SpecialThread => "special-thread",
+        WarningCode.LimitsBeyondTables => "limits-beyond-tables",
+        WarningCode.GivesWayUnderLoad => "gives-way-under-load",
+        WarningCode.LoadNotChecked => "load-not-checked",
+        WarningCode.LoadLeavesOut => "load-leaves-out",
         WarningCode.WorstCaseNotChecked => "worst-case-not-checked",
         WarningCode.RemediesNotSought => "remedies-not-sought",
         WarningCode.NoUncutReach => "no-uncut-reach",

@@ -15,7 +15,7 @@ public sealed class PlanSentences(LengthDisplay unit)
     {
         ArgumentNullException.ThrowIfNull(warning);
         string end = bothEnds ? "inner and outer end" : warning.End is { } side ? $"{Names.Of(side)} end" : "rod";
-        string value = Length(warning.Value);
+        string value = Length(warning.Value, warning.Code == WarningCode.StrengthGoverns ? LengthRounding.Up : LengthRounding.Nearest);
         string other = Length(warning.Other);
         return warning.Code switch
         {
@@ -43,8 +43,11 @@ public sealed class PlanSentences(LengthDisplay unit)
             WarningCode.SteelAssumed =>
                 "The sleeve is not said to be steel or aluminum: 1.5 diameters of engagement, the rule for steel, was taken. A "
                     + "softer material needs more.",
-            WarningCode.StrengthNotChecked =>
-                $"Whether the {end}'s threads strip was not checked: this version does not compute strength.",
+            WarningCode.StrengthNotChecked or WarningCode.StrengthGoverns or WarningCode.DilationNotChecked
+                or WarningCode.SleeveTooThin or WarningCode.SleeveSlit or WarningCode.BendingBeyondRange
+                or WarningCode.SpecialThread or WarningCode.LimitsBeyondTables or WarningCode.GivesWayUnderLoad
+                or WarningCode.LoadNotChecked or WarningCode.LoadLeavesOut =>
+                StrengthSentences.Of(warning, end, value, other),
             WarningCode.WorstCaseNotChecked =>
                 "Nominal dimensions were trusted: tolerances are read, but this version does not carry them through.",
             WarningCode.RemediesNotSought =>
@@ -117,5 +120,6 @@ public sealed class PlanSentences(LengthDisplay unit)
 
     private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
 
-    private string Length(Length? length) => length is { } value ? LengthFormat.Both(value, unit) : string.Empty;
+    private string Length(Length? length, LengthRounding rounding = LengthRounding.Nearest) =>
+        length is { } value ? LengthFormat.Both(value, unit, rounding) : string.Empty;
 }

@@ -1,0 +1,36 @@
+using TieRodCalc.Parts;
+using TieRodCalc.Rods;
+using TieRodCalc.Threads;
+using UnitsNet;
+
+namespace TieRodCalc.Planning;
+
+/// <summary>What a joint's strength follows from.</summary>
+/// <param name="Male">The thread of the end.</param>
+/// <param name="Sleeve">The material of the sleeve, or null.</param>
+/// <param name="Pair">The pair of threads, or null where the standard has no such class for one of them.</param>
+/// <param name="MaleTensile">Tensile strength of the end, or null.</param>
+/// <param name="FemaleTensile">Tensile strength of the sleeve, or null.</param>
+/// <param name="Wall">What is known of the sleeve's wall; where a clamp closes it, it is slit.</param>
+internal readonly record struct JointMaterials(
+    ThreadDesignation Male, Material? Sleeve, ThreadedPair? Pair, Pressure? MaleTensile, Pressure? FemaleTensile, FemaleWall Wall)
+{
+    public static JointMaterials Of(RodParts parts, RodSide side)
+    {
+        ThreadedEnd end = parts.EndAt(side);
+        TappedHole hole = parts.HoleAt(side);
+        Material? sleeve = parts.Sleeve.Info.Material;
+        return new(
+            end.Thread,
+            sleeve,
+            ThreadedPair.Of(end.Thread, hole.Thread),
+            end.Info.Material?.TensileStrength,
+            sleeve?.TensileStrength,
+            new FemaleWall(parts.Sleeve.Outside?.WallWidth, Slit: hole.Clamp is not null));
+    }
+
+    /// <summary>What keeps strength from being checked.</summary>
+    public MissingStrength Missing => (MaleTensile is null ? MissingStrength.End : 0)
+        | (FemaleTensile is null ? MissingStrength.Sleeve : 0)
+        | (Pair is null ? MissingStrength.Limits : 0);
+}
