@@ -1,6 +1,7 @@
 using TieRodCalc.Planning;
 using TieRodCalc.Rods;
 using TieRodCalc.Text;
+using TieRodCalc.Threads;
 using UnitsNet;
 
 namespace TieRodCalc.Cli.Tests;
@@ -131,8 +132,49 @@ internal sealed class JsonMapping
         Add($"{path}.engaged_least_mm", joint.EngagedLeast);
         Add($"{path}.required_mm", joint.Required.Required);
         Add($"{path}.governed_by", Names.Of(joint.Required.GovernedBy));
+        Add($"{path}.rule_mm", joint.Required.Rule);
+        Add($"{path}.job_mm", joint.Required.Job?.Millimeters);
+        Add($"{path}.strength_mm", joint.Required.Strength?.Required.Millimeters);
+        AddStrength($"{path}.strength", joint);
+        AddLoad($"{path}.load", joint.Strength.Load);
         Add($"{path}.nut_room_mm", joint.NutRoom);
         Add($"{path}.nut_room_least_mm", joint.NutRoomLeast);
+    }
+
+    private void AddStrength(string path, JointPlan joint)
+    {
+        if (joint.Required.Strength is not { } strength)
+        {
+            Add(path, null);
+            return;
+        }
+
+        Add($"{path}.j", strength.StrengthRatio);
+        Add($"{path}.c1", strength.Dilation);
+        Add($"{path}.c2", strength.MaleBending);
+        Add($"{path}.c3", strength.FemaleBending);
+        PairLoads loads = joint.Strength.Loads!;
+        Add($"{path}.breaks_n", loads.Tensile.Newtons);
+        Add($"{path}.male_strip_n", loads.MaleStrip.Newtons);
+        Add($"{path}.female_strip_n", loads.FemaleStrip.Newtons);
+        Add($"{path}.gives_way_first", Names.Of(loads.First));
+    }
+
+    private void AddLoad(string path, JointLoad? load)
+    {
+        if (load is null)
+        {
+            Add(path, null);
+            return;
+        }
+
+        Add($"{path}.load_n", load.Load.Newtons);
+        Add($"{path}.arm_mm", load.Arm);
+        Add($"{path}.axial_mpa", load.Axial.Megapascals);
+        Add($"{path}.bending_mpa", load.Bending.Megapascals);
+        Add($"{path}.breaking_factor", load.BreakingFactor);
+        Add($"{path}.male_strip_factor", load.MaleStripFactor);
+        Add($"{path}.female_strip_factor", load.FemaleStripFactor);
     }
 
     private void AddEnding(string path, Travel travel)

@@ -27,7 +27,7 @@ public sealed class JsonShapeTests
         Assert.Equal(
             [
                 "insertion_mm", "insertion_span_mm", "showing_mm", "engaged_mm", "engaged_least_mm", "required_mm", "governed_by",
-                "nut_room_mm", "nut_room_least_mm",
+                "rule_mm", "job_mm", "strength_mm", "strength", "load", "nut_room_mm", "nut_room_least_mm",
             ],
             Keys(rod, "joints", "outer"));
         Assert.Equal(

@@ -13,17 +13,21 @@ public sealed class JsonValueTests
         tierodcalc: 1
         job: everything at once
         units: mm
-        rules: {mark: 0.8 mm}
+        rules: {mark: 0.8 mm, load: 9 kN}
+        materials:
+          - {id: hard, kind: steel, tensile: 1000 MPa}
+          - {id: soft, kind: steel, tensile: 600 MPa}
         inner_ends:
-          - {id: i, thread: M18x1.5 LH, center_to_tip: 200 mm, thread_length: 75 mm, offset: 16 mm, max_cut: 40 mm}
+          - {id: i, thread: M18x1.5 LH, center_to_tip: 200 mm, thread_length: 75 mm, offset: 16 mm, max_cut: 40 mm, material: hard}
         outer_ends:
-          - {id: o, thread: 5/8-18, center_to_tip: 80 mm, thread_length: 54 mm, max_cut: 15 mm, price: 12.50 USD}
+          - {id: o, thread: 5/8-18, center_to_tip: 80 mm, thread_length: 54 mm, max_cut: 15 mm, price: 12.50 USD, material: hard}
         sleeves:
           - id: s
             length: 90 mm
             inner: {thread: M18x1.5 LH, depth: 52 mm, bore: open}
             outer: {thread: 5/8-18, depth: 32 mm, bore: closed}
             outside: hex 1 in
+            material: soft
         jam_nuts:
           - {id: nl, thread: M18x1.5 LH, thickness: 9 mm}
           - {id: nr, thread: 5/8-18, thickness: 9.525 mm}
@@ -49,13 +53,20 @@ public sealed class JsonValueTests
 
     private const string OuterAtItsMost = "joints.outer.insertion_span_mm.1 = least_cut_setting.outer_insertion_mm";
 
-    private const string SameRule = "joints.inner.required_mm = joints.outer.required_mm; ";
+    private const string OwnRules =
+        "; joints.inner.required_mm = joints.inner.rule_mm; joints.outer.required_mm = joints.outer.rule_mm";
+
+    private const string SameLoad =
+        "; joints.inner.load.load_n = joints.outer.load.load_n; joints.inner.strength.c2 = joints.outer.strength.c2";
+
+    private const string SameRule =
+        "joints.inner.required_mm = joints.inner.rule_mm = joints.outer.required_mm = joints.outer.rule_mm; ";
 
     /// <summary>Jobs, each with the numbers that are equal by nature; all others differ, so that a swap of two would be seen.</summary>
     public static TheoryData<string, string> Jobs => new()
     {
-        { Everything, OuterAtItsMost },
-        { Everything.With("behind axle", "ahead of axle"), OuterAtItsMost },
+        { Everything, OuterAtItsMost + OwnRules + SameLoad },
+        { Everything.With("behind axle", "ahead of axle"), OuterAtItsMost + OwnRules + SameLoad },
         {
             CheckJobs.W1,
             "joints.inner.insertion_span_mm.1 = least_cut_setting.inner_insertion_mm; "
@@ -64,7 +75,7 @@ public sealed class JsonValueTests
             + "; length.target_mm = length.axial_mm"
         },
         { CheckJobs.W2, "binding.0.missed_by_mm = binding.1.missed_by_mm" },
-        { CheckJobs.W5(), OuterAtItsMost },
+        { CheckJobs.W5(), OuterAtItsMost + OwnRules },
         { CheckJobs.W6, Uncut(SameRule + "joints.inner.showing_mm = start.showing_before_second_mm; ") },
         { CheckJobs.W8, Uncut("joints.inner.engaged_mm = joints.inner.engaged_least_mm; " + SameRule) },
     };

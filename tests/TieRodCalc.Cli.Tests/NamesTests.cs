@@ -43,7 +43,15 @@ public sealed class NamesTests
         Names.Of, (AdjustmentPoint.Shortest, "shortest"), (AdjustmentPoint.Longest, "longest"), (AdjustmentPoint.Any, "any"));
 
     [Fact]
-    public void What_governs_the_engagement() => Named(Names.Of, (EngagementSource.Rule, "rule"), (EngagementSource.Job, "job"));
+    public void What_governs_the_engagement() => Named(
+        Names.Of, (EngagementSource.Rule, "rule"), (EngagementSource.Job, "job"), (EngagementSource.Strength, "strength"));
+
+    [Fact]
+    public void What_gives_way() => Named(
+        Names.Of,
+        (GivesWay.MaleBreaks, "male breaks"),
+        (GivesWay.MaleStrips, "male strips"),
+        (GivesWay.FemaleStrips, "female strips"));
 
     [Fact]
     public void Hands() => Named(Names.Of, (Hand.Left, "left-hand"), (Hand.Right, "right-hand"));

@@ -127,7 +127,7 @@ public sealed class PlanWordingTests
     public void A_warning_of_both_ends_is_one_point_and_of_one_end_names_it()
     {
         PlanPage both = PlanPage.Of(CheckJobs.W8);
-        Assert.Contains("- Whether the inner and outer end's threads strip was not checked", both.Text, StringComparison.Ordinal);
+        Assert.Contains("- Whether the threads of the inner and outer end strip was not checked", both.Text, StringComparison.Ordinal);
         Assert.Contains("- The lead of the inner and outer end is not said: one pitch, 1.50 mm (~1/16 in), is taken.", both.Text, StringComparison.Ordinal);
 
         PlanPage one = PlanPage.Of(CheckJobs.W8.With("thread_length: 48 mm}", "thread_length: 48 mm, lead: 1.5 mm}"));

@@ -29,7 +29,19 @@ public sealed class WarningSentenceTests
         [WarningCode.EngagementBelowRule] =
             [$"asks for {Value} of engagement at the END", $"less than the usual rule for the sleeve's material, {Other}."],
         [WarningCode.SteelAssumed] = ["not said to be steel or aluminum", "1.5 diameters", "A softer material needs more."],
-        [WarningCode.StrengthNotChecked] = ["Whether the END's threads strip was not checked"],
+        [WarningCode.StrengthNotChecked] = 
+            ["Whether the threads of the END strip was not checked: the tensile strength of the end and of the sleeve is not given."],
+        [WarningCode.StrengthGoverns] =
+            [$"{Other} of engagement is not enough at the END: strength asks for 12.34 mm (~1/2 in).", "(J = 1.97)", "strip before the end breaks"],
+        [WarningCode.DilationNotChecked] = ["The sleeve's outside is not said", "not counted at the END."],
+        [WarningCode.SleeveTooThin] = ["The sleeve's wall at the END is thinner", "asks for more engagement than is shown"],
+        [WarningCode.SleeveSlit] = ["A clamp closes the sleeve at the END", "asks for more engagement than is shown"],
+        [WarningCode.BendingBeyondRange] = ["The strengths at the END are so far apart", "outside the method"],
+        [WarningCode.SpecialThread] = ["The thread of the END is in no standard series: it is special"],
+        [WarningCode.LimitsBeyondTables] = ["The standard's tables do not reach to the thread of the END"],
+        [WarningCode.GivesWayUnderLoad] = ["GIVES WAY UNDER THE LOAD", "the least factor is 1.97.", "Do not drive it."],
+        [WarningCode.LoadNotChecked] = ["Not every factor against the load was computed at the END: the tensile strength of"],
+        [WarningCode.LoadLeavesOut] = ["yielding, shock, fatigue, buckling, the sleeve's own section, the ball joints"],
         [WarningCode.WorstCaseNotChecked] = ["Nominal dimensions were trusted", "tolerances are read"],
         [WarningCode.RemediesNotSought] = ["Other ways to make this rod work were not looked for"],
         [WarningCode.NoUncutReach] = ["The parts as they are keep all limits at no setting at all", "no uncut reach"],
@@ -48,7 +60,7 @@ public sealed class WarningSentenceTests
     [MemberData(nameof(Codes))]
     public void A_warning_says_its_end_and_its_values_at_their_places(WarningCode code)
     {
-        PlanWarning warning = new(code, null, Length.FromMillimeters(12.34), Length.FromMillimeters(5.67));
+        PlanWarning warning = new(code, null, Length.FromMillimeters(12.34), Length.FromMillimeters(5.67), 1.9749, MissingStrength.End | MissingStrength.Sleeve);
 
         Says(code, "inner end", Sentences.Of(warning with { End = RodSide.Inner }));
         Says(code, "outer end", Sentences.Of(warning with { End = RodSide.Outer }));
@@ -65,6 +77,27 @@ public sealed class WarningSentenceTests
         Assert.Contains("0.500 in (1/2, 12.70 mm)", new PlanSentences(LengthDisplay.Inch).Of(warning), StringComparison.Ordinal);
         Assert.Contains("12.70 mm (1/2 in)", Sentences.Of(warning), StringComparison.Ordinal);
     }
+
+    [Theory]
+    [InlineData(MissingStrength.End, "the tensile strength of the end is not given.")]
+    [InlineData(MissingStrength.Sleeve, "the tensile strength of the sleeve is not given.")]
+    [InlineData(
+        MissingStrength.Sleeve | MissingStrength.Limits,
+        "the tensile strength of the sleeve is not given; the standard has no such tolerance class for this pitch, or the threads "
+        + "would not meet at their limits.")]
+    public void What_is_missing_for_a_strength_is_said(MissingStrength missing, string end)
+    {
+        foreach (WarningCode code in (WarningCode[])[WarningCode.StrengthNotChecked, WarningCode.LoadNotChecked])
+        {
+            Assert.EndsWith(end, Sentences.Of(new PlanWarning(code, RodSide.Inner, Missing: missing)), StringComparison.Ordinal);
+        }
+    }
+
+    [Theory]
+    [InlineData(1.01, "The sleeve's thread is the weaker one (J = 1.01) and would strip before the end breaks")]
+    [InlineData(0.99, "The end's thread (J = 0.99) would strip before the end breaks")]
+    public void The_weaker_thread_is_named(double ratio, string words) => Assert.Contains(
+        words, Sentences.Of(new PlanWarning(WarningCode.StrengthGoverns, RodSide.Outer, Ratio: ratio)), StringComparison.Ordinal);
 
     [Fact]
     public void No_two_warnings_say_the_same()

@@ -137,6 +137,8 @@ public class PlanPropertyTests(PlannedRods rods) : IClassFixture<PlannedRods>
                     Start = planned.Plan.Solution!.Start,
                     Lengthens = planned.Plan.Solution.Lengthens,
                 },
+                InnerRequired = swapped.OuterRequired,
+                OuterRequired = swapped.InnerRequired,
                 Locking = planned.Plan.Locking,
                 Warnings = planned.Plan.Warnings,
             };

@@ -72,7 +72,7 @@ public class RodProblemTests
 
     [Theory]
     [InlineData("inner: {thread: M18x1.5-6H LH", "inner: {thread: M18x1.5-6H", "inner: «in-m18l-212»", "in-m18l-212 (M18x1.5-6g LH) does not go into sleeve sl-8-m18l-58r (M18x1.5-6H): hand differs")]
-    [InlineData("outer: {thread: 5/8-18 UNF-2B", "outer: {thread: M16x1.5-6H", "outer: «re-58r»\n", "diameter, pitch and form differ; the two would start in one another and then bind or hold next to nothing, so do not force them")]
+    [InlineData("outer: {thread: 5/8-18 UNF-2B", "outer: {thread: M16x1.5-6H", "outer: «re-58r»\n", "diameter, pitch and form differ; it would start and then bind, so do not force it")]
     [InlineData("outer: {thread: 5/8-18 UNF-2B", "outer: {thread: 3/4-16 UNF-2B", "outer: «re-58r»\n", "re-58r (5/8-18 UNF-2A) does not go into sleeve sl-8-m18l-58r (3/4-16 UNF-2B): diameter and pitch differ")]
     [InlineData("{id: jn-m18l, thread: M18x1.5-6H LH", "{id: jn-m18l, thread: M18x2-6H LH", "inner: «jn-m18l»", "in-m18l-212 (M18x1.5-6g LH) does not go into nut jn-m18l (M18x2-6H LH): pitch differs")]
     [InlineData("{id: jn-58r, thread: 5/8-18 UNF-2B", "{id: jn-58r, thread: 5/8-18 UNF-2B LH", "outer: «jn-58r»}", "does not go into nut jn-58r (5/8-18 UNF-2B LH): hand differs")]
