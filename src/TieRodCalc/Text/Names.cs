@@ -106,4 +106,54 @@ public static class Names
         WarningCode.PlatesNotGiven => "plates-not-given",
         _ => throw new ArgumentOutOfRangeException(nameof(code)),
     };
+
+    /// <summary>Name of a Unified series.</summary>
+    public static string Of(UnifiedSeries series) => SeriesNames.NameOf(series);
+
+    /// <summary>Name of the member of a thread.</summary>
+    public static string Of(ThreadGender gender) => gender == ThreadGender.External ? "external" : "internal";
+
+    /// <summary>Name of the direction in which a look-alike is turned together with the thread asked about.</summary>
+    public static string Of(FitDirection direction) =>
+        direction == FitDirection.IntoLookAlike ? "into look-alike" : "look-alike into";
+
+    /// <summary>Name of what happens when two threads are turned together.</summary>
+    public static string Of(FitOutcome outcome) => outcome switch
+    {
+        FitOutcome.GoesTogether => "goes together",
+        FitOutcome.DoesNotStart => "does not start",
+        FitOutcome.StartsAndBinds => "starts and binds",
+        FitOutcome.GoesInLoose => "goes in loose",
+        _ => throw new ArgumentOutOfRangeException(nameof(outcome)),
+    };
+
+    /// <summary>Name of what gives way.</summary>
+    public static string Of(GivesWay part) => part switch
+    {
+        GivesWay.MaleBreaks => "male breaks",
+        GivesWay.MaleStrips => "male thread strips",
+        GivesWay.FemaleStrips => "female thread strips",
+        _ => throw new ArgumentOutOfRangeException(nameof(part)),
+    };
+
+    /// <summary>Name of what governs the engagement of a pair.</summary>
+    public static string OfGoverning(bool strength) => strength ? "strength" : "rule";
+
+    /// <summary>The code of a warning of threads: lower-case words joined by hyphens.</summary>
+    public static string Of(ThreadWarningCode code) => code switch
+    {
+        ThreadWarningCode.ClassAssumed => "class-assumed",
+        ThreadWarningCode.CoarsePitchAssumed => "coarse-pitch-assumed",
+        ThreadWarningCode.SpecialThread => "special-thread",
+        ThreadWarningCode.BeyondTables => "beyond-tables",
+        ThreadWarningCode.ThreadsDoNotMatch => "threads-do-not-match",
+        ThreadWarningCode.SteelAssumed => "steel-assumed",
+        ThreadWarningCode.StrengthNotChecked => "strength-not-checked",
+        ThreadWarningCode.ThreadsMayNotMeet => "threads-may-not-meet",
+        ThreadWarningCode.OutsideUnknown => "outside-unknown",
+        ThreadWarningCode.SleeveTooThin => "sleeve-too-thin",
+        ThreadWarningCode.SleeveSlit => "sleeve-slit",
+        ThreadWarningCode.BendingBeyondRange => "bending-beyond-range",
+        _ => throw new ArgumentOutOfRangeException(nameof(code)),
+    };
 }
