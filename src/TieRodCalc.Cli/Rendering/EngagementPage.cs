@@ -39,7 +39,7 @@ internal sealed class EngagementPage(Page page, ThreadReport report)
                 "REQUIRED",
                 engagement.Strength is null
                     ? $"{Engaged(engagement.Required)}; the rule alone"
-                    : $"{Engaged(engagement.Required)}; {Names.OfGoverning(engagement.StrengthGoverns)} governs");
+                    : $"{Engaged(engagement.Required)}; {ThreadSentences.OfGoverning(engagement.StrengthGoverns)}");
         AddStrengths();
         if (engagement.Strength is { } strength)
         {

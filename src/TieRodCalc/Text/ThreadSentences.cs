@@ -87,6 +87,10 @@ public sealed class ThreadSentences(LengthDisplay unit)
         _ => "1, the two threads are equally strong",
     };
 
+    /// <summary>What governs the engagement of a pair.</summary>
+    /// <param name="strength">Whether strength asks for more than the rule.</param>
+    public static string OfGoverning(bool strength) => strength ? "strength governs" : "the rule governs";
+
     /// <summary>The series of a Unified thread, said or found, in words; of a metric thread its choice in ISO 261.</summary>
     public static string OfSeries(ThreadDesignation thread)
     {
