@@ -50,8 +50,8 @@ public sealed class NamesTests
     public void What_gives_way() => Named(
         Names.Of,
         (GivesWay.MaleBreaks, "male breaks"),
-        (GivesWay.MaleStrips, "male strips"),
-        (GivesWay.FemaleStrips, "female strips"));
+        (GivesWay.MaleStrips, "male thread strips"),
+        (GivesWay.FemaleStrips, "female thread strips"));
 
     [Fact]
     public void Hands() => Named(Names.Of, (Hand.Left, "left-hand"), (Hand.Right, "right-hand"));

@@ -36,7 +36,7 @@ internal static class ProblemText
         text.Append('\n');
         if (problem.SourceLine is { } line && problem.Column > 0)
         {
-            AppendLine(text, line, problem.Column - 1, Math.Max(1, problem.Length));
+            AppendMarked(text, line, problem.Column - 1, Math.Max(1, problem.Length));
         }
     }
 
@@ -44,7 +44,12 @@ internal static class ProblemText
     public static string Place(Problem problem) =>
         problem.Line > 0 ? $"{problem.File}:{problem.Line}:{problem.Column}" : problem.File;
 
-    private static void AppendLine(StringBuilder text, string line, int start, int length)
+    /// <summary>A line with a place in it marked below.</summary>
+    /// <param name="text">Where it is added.</param>
+    /// <param name="line">The line.</param>
+    /// <param name="start">Where the place begins, counted from 0.</param>
+    /// <param name="length">How many characters it has, one at least.</param>
+    public static void AppendMarked(StringBuilder text, string line, int start, int length)
     {
         int from = start <= Shown * 2 / 3 ? 0 : start - Shown / 3;
         string part = line[Math.Min(from, line.Length)..Math.Min(line.Length, from + Shown)];

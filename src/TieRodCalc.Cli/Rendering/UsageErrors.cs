@@ -19,6 +19,12 @@ internal static class UsageErrors
             text.Append("tierodcalc: ").Append(message).Append('\n');
         }
 
+        return text.Append(Help(parsed)).ToString();
+    }
+
+    /// <summary>Where help is.</summary>
+    public static string Help(ParseResult parsed)
+    {
         List<string> path = [];
         for (System.CommandLine.Parsing.CommandResult? command = parsed.CommandResult;
             command?.Parent is System.CommandLine.Parsing.CommandResult parent;
@@ -27,6 +33,6 @@ internal static class UsageErrors
             path.Insert(0, command.Command.Name);
         }
 
-        return text.Append("Help: ").AppendJoin(' ', ["tierodcalc", .. path, "--help"]).Append('\n').ToString();
+        return $"Help: {string.Join(' ', ["tierodcalc", .. path, "--help"])}\n";
     }
 }

@@ -92,8 +92,8 @@ public static class PartFaults
             yield return PartFault.ThreadsLongerThanSleeve;
         }
 
-        double thread = Math.Max(sleeve.Inner.Thread.Size.DiameterMm, sleeve.Outer.Thread.Size.DiameterMm);
-        if (sleeve.Outside is { } outside && !Exceeds(outside.Across.Mm, thread))
+        if (sleeve.Outside is { } outside
+            && !(outside.Encloses(sleeve.Inner.Thread.Size) && outside.Encloses(sleeve.Outer.Thread.Size)))
         {
             yield return PartFault.OutsideNotLargerThanThread;
         }

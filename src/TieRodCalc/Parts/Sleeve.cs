@@ -1,4 +1,4 @@
-using UnitsNet;
+using TieRodCalc.Threads;
 
 namespace TieRodCalc.Parts;
 
@@ -20,11 +20,29 @@ public sealed record Outside(OutsideShape Shape, Measured Across)
     /// <summary>A hexagon has six flats: one flat is a sixth of a turn.</summary>
     internal const int FlatsOfHexagon = 6;
 
-    /// <summary>A round counts as a hexagon of 0.95 of its diameter where the wall dilates (SAE paper 770420; from memory).</summary>
-    private const double RoundAsHexagon = 0.95;
+    /// <summary>
+    /// A round wall dilates like a hexagon of this much of its diameter (E. M. Alexander, SAE paper 770420, 1977; from memory).
+    /// </summary>
+    private const double RoundCountsFor = 0.95;
 
-    /// <summary>The width that counts where a thread dilates its wall: across the flats, or 0.95 of the diameter of a round.</summary>
-    public Length WallWidth => Shape == OutsideShape.Round ? Length.FromMillimeters(RoundAsHexagon * Across.Mm) : Across.Nominal;
+    /// <summary>
+    /// The width that the strength of the threads inside counts with: across the flats of a hexagon, 0.95 of the diameter of a round
+    /// (E. M. Alexander, SAE paper 770420, 1977; from memory).
+    /// </summary>
+    public UnitsNet.Length WidthInStrength =>
+        UnitsNet.Length.FromMillimeters(Shape == OutsideShape.Round ? RoundCountsFor * Across.Mm : Across.Mm);
+
+    /// <summary>What is known of the wall around a thread inside.</summary>
+    /// <param name="slit">Whether it is slit there, as where a clamp closes it.</param>
+    public FemaleWall Wall(bool slit = false) => new(WidthInStrength, slit);
+
+    /// <summary>Whether it is larger than the nominal diameter of a thread inside.</summary>
+    /// <exception cref="ArgumentNullException">The size is null.</exception>
+    public bool Encloses(ThreadSize size)
+    {
+        ArgumentNullException.ThrowIfNull(size);
+        return Across.Mm > size.DiameterMm + Millimeters.Negligible;
+    }
 }
 
 /// <summary>An adjuster sleeve: an internal thread at each end.</summary>

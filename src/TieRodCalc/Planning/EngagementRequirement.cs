@@ -6,15 +6,11 @@ namespace TieRodCalc.Planning;
 /// <summary>The engagement that a joint is required to have.</summary>
 internal static class EngagementRequirement
 {
-    /// <summary>Steering links, steel: 1.5 diameters (common practice, no source).</summary>
-    private const double SteelDiameters = 1.5;
-
-    /// <summary>Internal thread in aluminum: 2 diameters (common practice, no source).</summary>
-    private const double AluminumDiameters = 2;
-
     /// <summary>The usual rule, in diameters of the male thread.</summary>
     /// <param name="female">The material of the internal thread, or null where it was not said.</param>
-    public static double Usual(Material? female) => female?.Kind == MaterialKind.Aluminum ? AluminumDiameters : SteelDiameters;
+    public static double Usual(Material? female) => female?.Kind == MaterialKind.Aluminum
+        ? UsualEngagement.AluminumDiameters
+        : UsualEngagement.SteelDiameters;
 
     /// <summary>The requirement of one joint.</summary>
     /// <param name="joint">What is known of the strength of the joint.</param>

@@ -20,13 +20,14 @@ internal readonly record struct JointMaterials(
         ThreadedEnd end = parts.EndAt(side);
         TappedHole hole = parts.HoleAt(side);
         Material? sleeve = parts.Sleeve.Info.Material;
+        bool slit = hole.Clamp is not null;
         return new(
             end.Thread,
             sleeve,
             ThreadedPair.Of(end.Thread, hole.Thread),
             end.Info.Material?.TensileStrength,
             sleeve?.TensileStrength,
-            new FemaleWall(parts.Sleeve.Outside?.WallWidth, Slit: hole.Clamp is not null));
+            parts.Sleeve.Outside?.Wall(slit) ?? FemaleWall.Unknown with { Slit = slit });
     }
 
     /// <summary>What keeps strength from being checked.</summary>

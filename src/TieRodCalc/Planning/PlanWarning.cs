@@ -46,7 +46,7 @@ public enum WarningCode
     StrengthGoverns,
 
     /// <summary>The sleeve's outside is not known: its dilation was not counted.</summary>
-    DilationNotChecked,
+    OutsideUnknown,
 
     /// <summary>The sleeve's wall is thinner than the method of dilation covers; strength asks for more than is shown.</summary>
     SleeveTooThin,
@@ -61,7 +61,7 @@ public enum WarningCode
     SpecialThread,
 
     /// <summary>The standard's tables of limits do not reach to the thread; its formulas were used.</summary>
-    LimitsBeyondTables,
+    BeyondTables,
 
     /// <summary>A joint gives way under the load that the job gives. Ratio: the least factor.</summary>
     GivesWayUnderLoad,

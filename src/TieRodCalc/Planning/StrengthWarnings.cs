@@ -10,11 +10,11 @@ internal static class StrengthWarnings
     /// <summary>What each caveat is warned of by.</summary>
     private static readonly (StrengthCaveats Caveat, WarningCode Code)[] Caveats =
     [
-        (StrengthCaveats.OutsideUnknown, WarningCode.DilationNotChecked),
+        (StrengthCaveats.OutsideUnknown, WarningCode.OutsideUnknown),
         (StrengthCaveats.SleeveTooThin, WarningCode.SleeveTooThin),
         (StrengthCaveats.SleeveSlit, WarningCode.SleeveSlit),
         (StrengthCaveats.BendingBeyondRange, WarningCode.BendingBeyondRange),
-        (StrengthCaveats.BeyondTables, WarningCode.LimitsBeyondTables),
+        (StrengthCaveats.BeyondTables, WarningCode.BeyondTables),
     ];
 
     /// <summary>What is said of a joint whether the rod can be built or not.</summary>

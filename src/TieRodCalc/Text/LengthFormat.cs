@@ -73,6 +73,30 @@ public static class LengthFormat
                 + $"{Decimal(value, LengthDisplay.Millimeter, rounding)})"
             : $"{Decimal(value, unit, rounding)} ({Fraction(value, rounding)})";
 
+    /// <summary>A limit of size in one unit, as fine as the standards print it: <c>0.6236 in</c>, <c>15.839 mm</c>.</summary>
+    /// <param name="value">Any finite length up to 1000 km, negative ones too.</param>
+    /// <param name="unit">The unit.</param>
+    /// <param name="rounding">Which way it is rounded; what is within a ten-thousandth of the last place is taken as exact.</param>
+    /// <exception cref="ArgumentException">The length is not finite or out of range.</exception>
+    public static string Fine(Length value, LengthDisplay unit, LengthRounding rounding = LengthRounding.Nearest)
+    {
+        decimal mm = Checked(value);
+        return unit == LengthDisplay.Inch
+            ? Rounded(mm / MillimetersPerInch, 4, rounding) + " in"
+            : Rounded(mm, 3, rounding) + " mm";
+    }
+
+    /// <summary>The same in both units: <c>0.6236 in (15.839 mm)</c> or <c>15.839 mm (0.6236 in)</c>.</summary>
+    /// <param name="value">Any finite length up to 1000 km, negative ones too.</param>
+    /// <param name="unit">The unit that comes first.</param>
+    /// <param name="rounding">Which way each of the spellings is rounded.</param>
+    /// <exception cref="ArgumentException">The length is not finite or out of range.</exception>
+    public static string FineBoth(Length value, LengthDisplay unit, LengthRounding rounding = LengthRounding.Nearest)
+    {
+        LengthDisplay other = unit == LengthDisplay.Inch ? LengthDisplay.Millimeter : LengthDisplay.Inch;
+        return $"{Fine(value, unit, rounding)} ({Fine(value, other, rounding)})";
+    }
+
     /// <summary>The conversion keeps 15 digits, so that a half that a double misses by a hair is rounded as a half.</summary>
     private static decimal Checked(Length value)
     {
@@ -84,11 +108,12 @@ public static class LengthFormat
 
     private static string Rounded(decimal value, int decimals, LengthRounding rounding)
     {
-        decimal scale = decimals == 2 ? 100 : 1000;
+        decimal scale = decimals switch { 2 => 100, 3 => 1000, _ => 10000 };
         decimal rounded = Whole(value * scale, rounding) / scale;
 
         // A decimal keeps the sign of a value that was rounded to zero.
-        return (rounded == 0 ? 0 : rounded).ToString(decimals == 2 ? "0.00" : "0.000", CultureInfo.InvariantCulture);
+        return (rounded == 0 ? 0 : rounded).ToString(
+            decimals switch { 2 => "0.00", 3 => "0.000", _ => "0.0000" }, CultureInfo.InvariantCulture);
     }
 
     /// <summary>A whole number; one that is as near as doubles of millimeters can tell is not left for the next.</summary>

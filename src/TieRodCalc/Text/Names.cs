@@ -65,15 +65,6 @@ public static class Names
         _ => throw new ArgumentOutOfRangeException(nameof(source)),
     };
 
-    /// <summary>Name of what gives way when a pair of threads is pulled apart.</summary>
-    public static string Of(GivesWay first) => first switch
-    {
-        GivesWay.MaleBreaks => "male breaks",
-        GivesWay.MaleStrips => "male strips",
-        GivesWay.FemaleStrips => "female strips",
-        _ => throw new ArgumentOutOfRangeException(nameof(first)),
-    };
-
     /// <summary>Name of a hand.</summary>
     public static string Of(Hand hand) => hand == Hand.Left ? "left-hand" : "right-hand";
 
@@ -110,12 +101,12 @@ public static class Names
         WarningCode.SteelAssumed => "steel-assumed",
         WarningCode.StrengthNotChecked => "strength-not-checked",
         WarningCode.StrengthGoverns => "strength-governs",
-        WarningCode.DilationNotChecked => "dilation-not-checked",
+        WarningCode.OutsideUnknown => "outside-unknown",
         WarningCode.SleeveTooThin => "sleeve-too-thin",
         WarningCode.SleeveSlit => "sleeve-slit",
         WarningCode.BendingBeyondRange => "bending-beyond-range",
         WarningCode.SpecialThread => "special-thread",
-        WarningCode.LimitsBeyondTables => "limits-beyond-tables",
+        WarningCode.BeyondTables => "beyond-tables",
         WarningCode.GivesWayUnderLoad => "gives-way-under-load",
         WarningCode.LoadNotChecked => "load-not-checked",
         WarningCode.LoadLeavesOut => "load-leaves-out",
@@ -129,6 +120,53 @@ public static class Names
         WarningCode.ToeNotComputed => "toe-not-computed",
         WarningCode.ToeOutOfReach => "toe-out-of-reach",
         WarningCode.PlatesNotGiven => "plates-not-given",
+        _ => throw new ArgumentOutOfRangeException(nameof(code)),
+    };
+
+    /// <summary>Name of a Unified series.</summary>
+    public static string Of(UnifiedSeries series) => SeriesNames.NameOf(series);
+
+    /// <summary>Name of the member of a thread.</summary>
+    public static string Of(ThreadGender gender) => gender == ThreadGender.External ? "external" : "internal";
+
+    /// <summary>Name of the direction in which a look-alike is turned together with the thread asked about.</summary>
+    public static string Of(FitDirection direction) =>
+        direction == FitDirection.IntoLookAlike ? "into look-alike" : "look-alike into";
+
+    /// <summary>Name of what happens when two threads are turned together.</summary>
+    public static string Of(FitOutcome outcome) => outcome switch
+    {
+        FitOutcome.GoesTogether => "goes together",
+        FitOutcome.DoesNotStart => "does not start",
+        FitOutcome.StartsAndBinds => "starts and binds",
+        FitOutcome.GoesInLoose => "goes in loose",
+        _ => throw new ArgumentOutOfRangeException(nameof(outcome)),
+    };
+
+    /// <summary>Name of what gives way.</summary>
+    public static string Of(GivesWay part) => part switch
+    {
+        GivesWay.MaleBreaks => "male breaks",
+        GivesWay.MaleStrips => "male thread strips",
+        GivesWay.FemaleStrips => "female thread strips",
+        _ => throw new ArgumentOutOfRangeException(nameof(part)),
+    };
+
+    /// <summary>The code of a warning of threads: lower-case words joined by hyphens.</summary>
+    public static string Of(ThreadWarningCode code) => code switch
+    {
+        ThreadWarningCode.ClassAssumed => "class-assumed",
+        ThreadWarningCode.CoarsePitchAssumed => "coarse-pitch-assumed",
+        ThreadWarningCode.SpecialThread => "special-thread",
+        ThreadWarningCode.BeyondTables => "beyond-tables",
+        ThreadWarningCode.ThreadsDoNotMatch => "threads-do-not-match",
+        ThreadWarningCode.SteelAssumed => "steel-assumed",
+        ThreadWarningCode.StrengthNotChecked => "strength-not-checked",
+        ThreadWarningCode.ThreadsMayNotMeet => "threads-may-not-meet",
+        ThreadWarningCode.OutsideUnknown => "outside-unknown",
+        ThreadWarningCode.SleeveTooThin => "sleeve-too-thin",
+        ThreadWarningCode.SleeveSlit => "sleeve-slit",
+        ThreadWarningCode.BendingBeyondRange => "bending-beyond-range",
         _ => throw new ArgumentOutOfRangeException(nameof(code)),
     };
 }

@@ -43,9 +43,9 @@ public sealed class PlanSentences(LengthDisplay unit)
             WarningCode.SteelAssumed =>
                 "The sleeve is not said to be steel or aluminum: 1.5 diameters of engagement, the rule for steel, was taken. A "
                     + "softer material needs more.",
-            WarningCode.StrengthNotChecked or WarningCode.StrengthGoverns or WarningCode.DilationNotChecked
+            WarningCode.StrengthNotChecked or WarningCode.StrengthGoverns or WarningCode.OutsideUnknown
                 or WarningCode.SleeveTooThin or WarningCode.SleeveSlit or WarningCode.BendingBeyondRange
-                or WarningCode.SpecialThread or WarningCode.LimitsBeyondTables or WarningCode.GivesWayUnderLoad
+                or WarningCode.SpecialThread or WarningCode.BeyondTables or WarningCode.GivesWayUnderLoad
                 or WarningCode.LoadNotChecked or WarningCode.LoadLeavesOut =>
                 StrengthSentences.Of(warning, end, value, other),
             WarningCode.WorstCaseNotChecked =>

@@ -18,7 +18,7 @@ internal static class StrengthSentences
             $"Whether the threads of the {end} strip was not checked: {Missing(warning.Missing)}.",
         WarningCode.StrengthGoverns =>
             $"{other} of engagement is not enough at the {end}: strength asks for {value}. {Weaker(warning.Ratio)}",
-        WarningCode.DilationNotChecked =>
+        WarningCode.OutsideUnknown =>
             $"The sleeve's outside is not said: that a thin wall dilates and strips sooner is not counted at the {end}.",
         WarningCode.SleeveTooThin =>
             $"The sleeve's wall at the {end} is thinner than the method covers (below 1.4 diameters across): strength asks for more "
@@ -32,7 +32,7 @@ internal static class StrengthSentences
         WarningCode.SpecialThread =>
             $"The thread of the {end} is in no standard series: it is special, and its limits of size follow from the standard's "
                 + "formulas.",
-        WarningCode.LimitsBeyondTables =>
+        WarningCode.BeyondTables =>
             $"The standard's tables do not reach to the thread of the {end}: its formulas were used beyond them.",
         WarningCode.GivesWayUnderLoad =>
             $"THE {end.ToUpperInvariant()} GIVES WAY UNDER THE LOAD that the job gives: the least factor is "

@@ -38,8 +38,14 @@ public sealed record LookAlike(ThreadDesignation Thread, FitDirection Direction,
         foreach (ThreadSize size in Candidates(thread.Size))
         {
             ThreadDesignation other = new(size, thread.Hand);
-            var into = ThreadFit.Of(external, ThreadLimits.Of(other, ThreadGender.Internal)!);
-            var from = ThreadFit.Of(ThreadLimits.Of(other, ThreadGender.External)!, @internal);
+            if (ThreadLimits.Of(other, ThreadGender.External) is not { } male
+                || ThreadLimits.Of(other, ThreadGender.Internal) is not { } female)
+            {
+                continue; // The finest pitches have no 6H.
+            }
+
+            var into = ThreadFit.Of(external, female);
+            var from = ThreadFit.Of(male, @internal);
             if (IsTaken(into) || IsTaken(from))
             {
                 found.Add(new(other, FitDirection.IntoLookAlike, into));

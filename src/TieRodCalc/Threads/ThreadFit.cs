@@ -51,11 +51,12 @@ public sealed record ThreadFit(FitOutcome Outcome, double? LeastTurns, double? M
     {
         SizeLimits external = male.Printed;
         SizeLimits @internal = female.Printed;
+        bool sameHand = male.Thread.Hand == female.Thread.Hand;
         double turnsInFull = Diameters * male.Member.DiameterMm / male.Member.PitchMm;
-        double most = Turns(male, female, @internal.PitchMost - external.PitchLeast);
+        double most = sameHand ? Turns(male, female, @internal.PitchMost - external.PitchLeast) : 0;
         bool crestsClear = @internal.MajorLeast >= external.MajorMost && @internal.MinorLeast >= external.MinorMost;
-        double least = crestsClear ? Turns(male, female, @internal.PitchLeast - external.PitchMost) : 0;
-        FitOutcome outcome = male.Thread.Hand != female.Thread.Hand ? FitOutcome.DoesNotStart
+        double least = crestsClear && sameHand ? Turns(male, female, @internal.PitchLeast - external.PitchMost) : 0;
+        FitOutcome outcome = !sameHand ? FitOutcome.DoesNotStart
             : male.Thread.Size.Matches(female.Thread.Size) ? FitOutcome.GoesTogether
             : most < 1 ? FitOutcome.DoesNotStart
             : most < turnsInFull ? FitOutcome.StartsAndBinds

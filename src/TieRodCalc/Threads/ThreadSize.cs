@@ -26,6 +26,18 @@ public sealed record ThreadSize
     /// <summary>Pitch: the advance of one turn of a single-start thread.</summary>
     public Length Pitch => Length.FromMillimeters(PitchMm);
 
+    /// <summary>Basic pitch diameter: <c>D2 = D - 0.6495 P</c> (ISO 724, ASME B1.1).</summary>
+    public Length PitchDiameter => Length.FromMillimeters(ThreadProfile.PitchDiameter(DiameterMm, PitchMm));
+
+    /// <summary>Basic minor diameter: <c>D1 = D - 1.0825 P</c> (ISO 724, ASME B1.1).</summary>
+    public Length MinorDiameter => Length.FromMillimeters(ThreadProfile.MinorDiameter(DiameterMm, PitchMm));
+
+    /// <summary>
+    /// Tensile stress area of the external thread. Unified: <c>pi/4 (D - 0.9743 P)^2</c> (ASME B1.1). Metric:
+    /// <c>pi/4 (D - 0.9382 P)^2</c> (ISO 898-1).
+    /// </summary>
+    public Area StressArea => Area.FromSquareMillimeters(ThreadProfile.StressArea(Form, DiameterMm, PitchMm));
+
     internal double DiameterMm { get; }
 
     internal double PitchMm { get; }

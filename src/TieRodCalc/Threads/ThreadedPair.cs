@@ -41,9 +41,15 @@ public sealed record StrengthEngagement(
 /// <param name="Caveats">What was left out.</param>
 public sealed record PairLoads(Force Tensile, Force MaleStrip, Force FemaleStrip, StrengthCaveats Caveats)
 {
+    /// <summary>
+    /// Two loads that differ by no more than this are one: at the required engagement breaking and stripping come together, and only
+    /// what arithmetic leaves tells them apart.
+    /// </summary>
+    private const double Same = 1 + 1e-9;
+
     /// <summary>Which comes first; the male's breaking where they come together.</summary>
-    public GivesWay First => Tensile.Newtons <= Math.Min(MaleStrip.Newtons, FemaleStrip.Newtons) ? GivesWay.MaleBreaks
-        : MaleStrip.Newtons <= FemaleStrip.Newtons ? GivesWay.MaleStrips
+    public GivesWay First => Tensile.Newtons <= Math.Min(MaleStrip.Newtons, FemaleStrip.Newtons) * Same ? GivesWay.MaleBreaks
+        : MaleStrip.Newtons <= FemaleStrip.Newtons * Same ? GivesWay.MaleStrips
         : GivesWay.FemaleStrips;
 }
 
