@@ -57,8 +57,11 @@ public class PlanRecomputedTests(PlannedRods rods) : IClassFixture<PlannedRods>
             foreach (RodSide side in s_sides)
             {
                 RequiredEngagement required = planned.JointPlan(side).Required;
-                EngagementSource governs = planned.Rod.Engagement?.Length is null ? EngagementSource.Rule : EngagementSource.Job;
-                double expected = planned.Rod.RequiredMm(planned.Rod.Joint(side));
+                JointCase joint = planned.Rod.Joint(side);
+                double expected = planned.Rod.RequiredMm(joint);
+                EngagementSource governs = expected > planned.Rod.AskedMm(joint) ? EngagementSource.Strength
+                    : planned.Rod.Engagement?.Length is null ? EngagementSource.Rule
+                    : EngagementSource.Job;
                 findings.Near(planned.Rod, $"{side} required", expected, required.Required, Tolerance);
                 findings.That(planned.Rod, $"{side} governed by {required.GovernedBy}", governs == required.GovernedBy);
             }

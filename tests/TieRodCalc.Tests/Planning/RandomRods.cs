@@ -54,6 +54,8 @@ internal static class RandomRods
                 Longer = default,
                 TipGap = Pick(random, Dim.OfMm(3), Dim.OfMm(3), Dim.OfMm(0), On(Between(0, 12))),
                 Engagement = Rule(),
+                SleeveTensileMpa = Chance(0.4) ? Between(300, 1100) : null,
+                LoadNewtons = Chance(0.5) ? Between(2000, 40000) : null,
                 Mark = Chance(0.5) ? Dim.OfMm(0.5) : Dim.OfInches(1.0 / 32),
                 Allowance = Chance(0.5) ? Dim.OfMm(1.5) : Dim.OfInches(1.0 / 16),
             };
@@ -112,6 +114,7 @@ internal static class RandomRods
                 Witness = Chance(0.15) ? On(Between(0.5, 0.95) * depth.Mm) : null,
                 Clamp = clamped ? On(Between(0.4, 0.95) * depth.Mm) : null,
                 Joint = Pick<JointKind?>(random, null, JointKind.TaperedStud, JointKind.RodEnd),
+                TensileMpa = Chance(0.6) ? Between(350, 1300) : null,
             };
         }
 

@@ -67,6 +67,9 @@ internal sealed record JointCase
 
     public JointKind? Joint { get; init; }
 
+    /// <summary>Tensile strength of the end, null where it is not known.</summary>
+    public double? TensileMpa { get; init; }
+
     /// <summary>A straight rod end; a bent one would point the other way after half a turn.</summary>
     public bool TurnsByHalves => Joint == JointKind.RodEnd && Offset.Mm == 0;
 
@@ -82,7 +85,7 @@ internal sealed record JointCase
     public override string ToString() =>
         $"{Thread} c {CenterToTip} t {ThreadLength} l {Lead?.ToString() ?? "P"} o {Offset} max cut {MaxCut} nut {Nut?.ToString() ?? "none"}"
         + $" | d {Depth} {Bore} m {Countersink?.ToString() ?? "P/2"} w {Witness?.ToString() ?? "-"} k {Clamp?.ToString() ?? "-"}"
-        + $" | joint {Joint?.ToString() ?? "unsaid"}";
+        + string.Create(CultureInfo.InvariantCulture, $" | joint {Joint?.ToString() ?? "unsaid"} {TensileMpa:R} MPa");
 }
 
 /// <summary>A rod and what is wanted of it, in plain numbers.</summary>
@@ -100,6 +103,9 @@ internal sealed record RodCase
 
     public MaterialKind? SleeveKind { get; init; }
 
+    /// <summary>Tensile strength of the sleeve, null where it is not known.</summary>
+    public double? SleeveTensileMpa { get; init; }
+
     public OutsideCase? Outside { get; init; }
 
     public double? ClockingDegrees { get; init; }
@@ -113,6 +119,9 @@ internal sealed record RodCase
     public Dim TipGap { get; init; } = Dim.OfMm(3);
 
     public EngagementCase? Engagement { get; init; }
+
+    /// <summary>Steering load, null where none is given.</summary>
+    public double? LoadNewtons { get; init; }
 
     public Dim Mark { get; init; } = Dim.OfMm(0.5);
 
@@ -129,7 +138,11 @@ internal sealed record RodCase
 
     public bool WantsAdjustment => Shorter.Mm > 0 || Longer.Mm > 0;
 
-    public double RequiredMm(JointCase joint) =>
+    /// <summary>The larger of what is asked for and of what strength asks for.</summary>
+    public double RequiredMm(JointCase joint) => Math.Max(AskedMm(joint), StrengthReference.Of(this, joint)?.RequiredMm ?? 0);
+
+    /// <summary>What the job or the rule asks for.</summary>
+    public double AskedMm(JointCase joint) =>
         Engagement?.Length?.Mm
         ?? (Engagement?.Diameters ?? (SleeveKind == MaterialKind.Aluminum ? AluminumDiameters : SteelDiameters)) * joint.Thread.DiameterMm;
 
@@ -152,6 +165,7 @@ internal sealed record RodCase
 
     public override string ToString() =>
         $"inner {Inner}\n  outer {Outer}\n  S {SleeveLength} {SleeveKind?.ToString() ?? "kind unsaid"} {Outside?.ToString() ?? "outside unsaid"}"
+        + string.Create(CultureInfo.InvariantCulture, $" {SleeveTensileMpa:R} MPa load {LoadNewtons:R} N")
         + string.Create(CultureInfo.InvariantCulture, $" clocking {ClockingDegrees:R}")
         + $" target {Target} -{Shorter} +{Longer} gap {TipGap} engagement {Engagement?.ToString() ?? "usual"}"
         + $" mark {Mark} allowance {Allowance}";

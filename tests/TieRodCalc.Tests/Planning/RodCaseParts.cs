@@ -19,7 +19,9 @@ internal static class RodCaseParts
             {
                 Info = new PartInfo("sleeve")
                 {
-                    Material = rod.SleeveKind is { } kind ? new Material("sleeve stock") { Kind = kind } : null,
+                    Material = rod is { SleeveKind: null, SleeveTensileMpa: null }
+                        ? null
+                        : new Material("sleeve stock") { Kind = rod.SleeveKind, TensileStrength = Stress(rod.SleeveTensileMpa) },
                 },
                 Length = Of(rod.SleeveLength),
                 Inner = Hole(rod.Inner),
@@ -45,6 +47,7 @@ internal static class RodCaseParts
             Mark = rod.Mark.ToLength(),
             Allowance = rod.Allowance.ToLength(),
             TipGap = rod.TipGap.ToLength(),
+            Load = rod.LoadNewtons is { } load ? Force.FromNewtons(load) : null,
             Engagement = rod.Engagement switch
             {
                 { Diameters: { } diameters } => EngagementRule.Diameters(diameters),
@@ -111,7 +114,10 @@ internal static class RodCaseParts
 
     private static ThreadedEnd End(JointCase joint, string id) => new()
     {
-        Info = new PartInfo(id),
+        Info = new PartInfo(id)
+        {
+            Material = joint.TensileMpa is null ? null : new Material($"{id} stock") { TensileStrength = Stress(joint.TensileMpa) },
+        },
         Thread = Thread(joint.Thread),
         CenterToTip = Of(joint.CenterToTip),
         ThreadLength = Of(joint.ThreadLength),
@@ -140,6 +146,8 @@ internal static class RodCaseParts
             ? ThreadSize.Unified(thread.Dimension.ToLength(), thread.PitchOrThreadsPerInch)
             : ThreadSize.Metric(thread.Dimension.ToLength(), Length.FromMillimeters(thread.PitchOrThreadsPerInch)),
         thread.Hand);
+
+    private static Pressure? Stress(double? mpa) => mpa is { } known ? Pressure.FromMegapascals(known) : null;
 
     private static Measured Of(Dim dimension) => new(dimension.ToLength());
 
