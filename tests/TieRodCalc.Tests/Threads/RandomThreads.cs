@@ -19,15 +19,22 @@ internal static class RandomThreads
         ["3B", "2B", "1B"], ["4H", "5H", "6H", "7H", "8H"], ["4H5H", "5H", "6H", "6G", "7G"], ["4G", "5G", "6G", "7G", "8G"],
     ];
 
-    /// <summary>A size of 1/4 in to 2 in: standard ones and special ones of either system.</summary>
+    private static readonly (double DiameterMm, double ThreadsPerInch)[] UnifiedSizes = [.. StandardThreads.All];
+
+    /// <summary>From a pitch of 0.8 mm up, which have all grades.</summary>
+    private static readonly (double DiameterMm, double PitchMm)[] MetricSizes =
+        [.. MetricSeries.All.Where(listed => listed.PitchMm >= 0.8)];
+
+    /// <summary>Every standard size of both systems.</summary>
+    public static IEnumerable<ThreadSize> Standard => UnifiedSizes.Select(Unified).Concat(MetricSeries.All.Select(Metric));
+
+    /// <summary>A size of either system, standard or special.</summary>
     public static ThreadSize Size(Random random)
     {
-        (double DiameterMm, double ThreadsPerInch)[] unified = [.. StandardThreads.All];
-        (double DiameterMm, double PitchMm)[] metric = [.. MetricSeries.All.Where(listed => listed.PitchMm >= 0.8)];
         return random.Next(4) switch
         {
-            0 => Unified(unified[random.Next(unified.Length)]),
-            1 => Metric(metric[random.Next(metric.Length)]),
+            0 => Unified(UnifiedSizes[random.Next(UnifiedSizes.Length)]),
+            1 => Metric(MetricSizes[random.Next(MetricSizes.Length)]),
             2 => Unified((6.35 + (44 * random.NextDouble()), random.Next(10, 33))),
             _ => Metric((6.5 + (43 * random.NextDouble()), 0.8 + (0.05 * random.Next(25)))),
         };
