@@ -32,7 +32,9 @@ public class EngagementPropertyTests
                 Length stronger = pair.RequiredEngagement(MPa(ratio * areas * fixedMPa), MPa(fixedMPa), wall).Required;
                 Length weaker = pair.RequiredEngagement(MPa(fixedMPa), MPa(fixedMPa / (ratio * areas)), wall).Required;
                 Assert.Equal(stronger.Millimeters, weaker.Millimeters, Rounding * stronger.Millimeters);
-                Assert.True(stronger.Millimeters >= last - Millimeters.Negligible, $"ratio {ratio}, width {width}: {stronger.Millimeters:R} after {last:R} mm");
+                Assert.True(
+                    stronger.Millimeters >= last - Millimeters.Negligible,
+                    $"ratio {ratio}, width {width}: {stronger.Millimeters:R} after {last:R} mm");
                 last = stronger.Millimeters;
             }
         }
@@ -104,7 +106,7 @@ public class EngagementPropertyTests
         Assert.Equal(one.Caveats, two.Caveats);
     });
 
-    /// <summary>An outside that is known asks for no less than one of which nothing is counted, so far as C1 counts: C2 and C3 may exceed 1.</summary>
+    /// <summary>C1 alone turns with the width.</summary>
     [Fact]
     public void A_thinner_wall_never_needs_less() => ForAll(random =>
     {

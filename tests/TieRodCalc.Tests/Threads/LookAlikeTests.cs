@@ -35,8 +35,7 @@ public class LookAlikeTests
         Assert.All(alike, other => Assert.NotEqual(FitOutcome.GoesTogether, other.Fit.Outcome));
         Assert.Equal(alike.Count, alike.DistinctBy(other => (other.Thread, other.Direction)).Count());
         Assert.All(alike.GroupBy(other => other.Thread), both => Assert.Equal(2, both.Count()));
-        Assert.All(alike.GroupBy(other => other.Thread), both => Assert.Contains(
-            both, other => other.Fit.Outcome is FitOutcome.GoesInLoose or FitOutcome.StartsAndBinds && other.Fit.MostOverlap > Length.Zero));
+        Assert.All(alike.GroupBy(other => other.Thread), both => Assert.Contains(both, other => IsTaken(other.Fit)));
     });
 
     /// <summary>What one thread says of another, the other says of it.</summary>
@@ -85,14 +84,15 @@ public class LookAlikeTests
         {
             ThreadDesignation other = new(size, Hand.Right);
             ThreadFit[] both = [ThreadFit.Of(thread, other)!, ThreadFit.Of(other, thread)!];
-            Assert.Equal(
-                both.Any(fit => fit.Outcome is FitOutcome.StartsAndBinds or FitOutcome.GoesInLoose && fit.MostOverlap > Length.Zero),
-                listed.Any(found => found.Matches(size)));
+            Assert.Equal(both.Any(IsTaken), listed.Any(found => found.Matches(size)));
         }
     }
 
     [Fact]
     public void A_thread_without_limits_has_no_look_alikes() => Assert.Empty(LookAlike.Of(Thread("M10x1.5-5g")));
+
+    private static bool IsTaken(ThreadFit fit) =>
+        fit.Outcome is FitOutcome.GoesInLoose or FitOutcome.StartsAndBinds && fit.MostOverlap > Length.Zero;
 
     private static int Rank(LookAlike alike) => alike.Fit.Outcome switch
     {

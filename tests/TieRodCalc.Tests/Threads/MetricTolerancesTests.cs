@@ -94,7 +94,8 @@ public class MetricTolerancesTests
     /// </summary>
     [Fact]
     public void A_deviation_is_near_its_formula() => Assert.All(
-        Cells(MetricToleranceRows.Deviations, 'G', 'e', 'f', 'g').Where(cell => cell.Value is not null && !(cell.Column == 'e' && cell.Pitch < 0.7)),
+        Cells(MetricToleranceRows.Deviations, 'G', 'e', 'f', 'g')
+            .Where(cell => cell.Value is not null && !(cell.Column == 'e' && cell.Pitch < 0.7)),
         cell =>
         {
             double formula = 11 * cell.Pitch + ((char)cell.Column switch { 'e' => 50, 'f' => 30, _ => 15 });
@@ -135,7 +136,7 @@ public class MetricTolerancesTests
         Assert.False(MetricTolerances.HasSize(16, 0.75));
     }
 
-    /// <summary>Not further than one preferred number from the one nearest to the formula: a step and a half, and a rounded micrometer.</summary>
+    /// <summary>At most one preferred number from the one nearest to the formula: a step and a half, and a rounded micrometer.</summary>
     private static void WithinAStep(double? value, double formula)
     {
         double steps = Math.Pow(10, 1.5 / 40);

@@ -58,7 +58,7 @@ public class StressAreaTests
     public void An_area_that_the_table_cuts_off_agrees_when_cut_off(string thread, double printed, int decimals) =>
         Assert.Equal(printed, Math.Round(AreaOf(thread).SquareInches, decimals, MidpointRounding.ToZero), 1e-9);
 
-    /// <summary>The area of a male above 100 ksi, by hand: pi (0.5828 / 2 - 0.16238 / 18)^2 = pi 0.2823789^2, Es_min of 5/8-18-2A.</summary>
+    /// <summary>Of 5/8-18-2A, by hand: pi (0.5828 / 2 - 0.16238 / 18)^2 = pi 0.2823789^2.</summary>
     [Fact]
     public void The_area_of_a_strong_male_follows_from_its_least_pitch_diameter()
     {

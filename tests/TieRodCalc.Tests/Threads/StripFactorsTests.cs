@@ -70,7 +70,7 @@ public class StripFactorsTests
         Assert.Equal(StrengthCaveats.BendingBeyondRange, factors.Caveats);
     }
 
-    /// <summary>C1 by hand: at 1.4, -1.96 + 5.32 - 2.61 = 0.75; at 1.6, -2.56 + 6.08 - 2.61 = 0.91; at 1.9, -3.61 + 7.22 - 2.61 = 1.</summary>
+    /// <summary>By hand: at 1.4, -1.96 + 5.32 - 2.61 = 0.75; at 1.6, -2.56 + 6.08 - 2.61 = 0.91; at 1.9, 1.</summary>
     [Theory]
     [InlineData(1, 0.75, StrengthCaveats.SleeveTooThin)]
     [InlineData(1.3999, 0.75, StrengthCaveats.SleeveTooThin)]

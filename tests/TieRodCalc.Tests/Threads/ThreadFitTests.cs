@@ -31,7 +31,7 @@ public class ThreadFitTests
     /// <summary>
     /// By hand: M12x1.25-6g has the major diameter 11.760 to 11.972 and the pitch diameter 11.028 to 11.160; 1/2-20-2B the minor diameter
     /// 0.446 to 0.457 in, 11.3284 to 11.6078 mm, and the pitch diameter 0.4675 to 0.4731 in, 11.8745 to 12.0167 mm. The crests overlap by
-    /// (11.760 - 11.6078) / 2 to (11.972 - 11.3284) / 2 mm a side. The pitches are 1.25 and 1.27: a ridge has (0.02 + 1.1547 * (D2 - d2)) / 2
+    /// (11.760 - 11.6078) / 2 to (11.972 - 11.3284) / 2 mm a side. The pitches are 1.25 and 1.27: a ridge has 0.02 / 2 + 0.57735 (D2 - d2)
     /// of play along the axis, and loses 0.02 of it a turn.
     /// </summary>
     [Fact]

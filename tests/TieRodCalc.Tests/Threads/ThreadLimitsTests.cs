@@ -25,7 +25,7 @@ public class ThreadLimitsTests
     [MemberData(nameof(Classes))]
     public void Limits_are_in_order_and_near_the_unrounded_ones(string toleranceClass)
     {
-        ThreadForm form = char.IsAsciiLetterUpper(toleranceClass[^1]) && toleranceClass[^1] <= 'B' ? ThreadForm.Unified : ThreadForm.Metric;
+        ThreadForm form = toleranceClass[^1] is 'A' or 'B' ? ThreadForm.Unified : ThreadForm.Metric;
         ThreadGender gender = toleranceClass[^1] is 'A' or 'e' or 'f' or 'g' or 'h' ? ThreadGender.External : ThreadGender.Internal;
         int found = 0;
         foreach (ThreadSize size in RandomThreads.Standard.Where(size => size.Form == form))
@@ -109,7 +109,7 @@ public class ThreadLimitsTests
         }
     }
 
-    /// <summary>ASME B1.1 table 1 and ISO 261, from memory; the second place: threadlib, design/UIS_thread.csv and metric_thread.csv.</summary>
+    /// <summary>ASME B1.1 table 1 and ISO 261, from memory; second place: threadlib, design/UIS_thread.csv, metric_thread.csv.</summary>
     [Theory]
     [InlineData("5/8-18", UnifiedSeries.Unf, false)]
     [InlineData("5/8-11", UnifiedSeries.Unc, false)]
