@@ -111,6 +111,12 @@ public class MetricTolerancesTests
         Assert.Equal(140, MetricTolerances.Crest(0.9, 4, ThreadGender.Internal));
         Assert.Equal(236, MetricTolerances.Crest(1.4, 5, ThreadGender.Internal));
 
+        // 230 * 1.15^0.7 = 253.6.
+        Assert.Equal(250, MetricTolerances.Crest(1.15, 6, ThreadGender.Internal));
+
+        // 180 * 1.07^(2/3) - 3.15 / 1.07^0.5 = 185.3, above the middle of 180 and 190.
+        Assert.Equal(190, MetricTolerances.Crest(1.07, 6, ThreadGender.External));
+
         // 180 * 1.4^(2/3) - 3.15 / 1.4^0.5 = 222.6.
         Assert.Equal(224, MetricTolerances.Crest(1.4, 6, ThreadGender.External));
         Assert.Equal(355, MetricTolerances.Crest(1.4, 8, ThreadGender.External));
@@ -118,6 +124,9 @@ public class MetricTolerancesTests
         // 90 * 0.75^0.4 * (11.2 * 22.4)^0.05 = 105.7; grade 6 inside five steps above it.
         Assert.Equal(106, MetricTolerances.PitchDiameter(16, 0.75, 6, ThreadGender.External));
         Assert.Equal(140, MetricTolerances.PitchDiameter(16, 0.75, 6, ThreadGender.Internal));
+
+        // 90 * 0.75^0.4 * (22.4 * 45)^0.05 = 113.4.
+        Assert.Equal(112, MetricTolerances.PitchDiameter(30, 0.75, 6, ThreadGender.External));
 
         // 15 + 12.1, 30 + 12.1, 50 + 12.1.
         Assert.Equal(27, MetricTolerances.Deviation(1.1, 'g'));

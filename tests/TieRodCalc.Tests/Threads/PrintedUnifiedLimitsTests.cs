@@ -81,6 +81,24 @@ public class PrintedUnifiedLimitsTests
         Assert.Equal(Math.Abs((double)printed.Printed.Value - otherLimit), (ours.Most!.Value - ours.Least!.Value).Inches, 1e-7);
     }
 
+    /// <summary>
+    /// Minor diameters of 2B on both sides of 0.138 in, from which three decimals are printed. ASME B1.1, from memory, unconfirmed.
+    /// </summary>
+    [Theory]
+    [InlineData("0.112-40 UNC", 0.0849, 0.0939)]
+    [InlineData("0.125-40 UNC", 0.0979, 0.1062)]
+    [InlineData("0.138-32 UNC", 0.104, 0.114)]
+    [InlineData("0.164-32 UNC", 0.130, 0.139)]
+    [InlineData("0.190-24 UNC", 0.145, 0.156)]
+    [InlineData("0.190-32 UNF", 0.156, 0.164)]
+    [InlineData("0.216-24 UNC", 0.171, 0.181)]
+    public void Minor_diameters_of_number_sizes_are_the_printed_ones(string size, double least, double most)
+    {
+        DiameterLimits minor = ThreadLimits.Of(Read(size, "2B"), ThreadGender.Internal)!.Minor;
+        Assert.Equal(least, minor.Least!.Value.Inches, 1e-7);
+        Assert.Equal(most, minor.Most!.Value.Inches, 1e-7);
+    }
+
     private static IEnumerable<PrintedLimit> Named(string reason) =>
         All.Where(limit => PrintedUnifiedExceptions.Reasons.GetValueOrDefault(limit.Name) == reason);
 

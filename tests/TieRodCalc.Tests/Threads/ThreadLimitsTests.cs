@@ -161,6 +161,40 @@ public class ThreadLimitsTests
     public void A_class_that_the_standard_does_not_have_gives_no_limits(string thread, ThreadGender gender) =>
         Assert.Null(ThreadLimits.Of(Thread(thread), gender));
 
+    /// <summary>
+    /// What no printed row at hand shows, by hand from the formulas of ASME B1.1. 3 1/8-4 UN: the length of engagement is the diameter,
+    /// Td2 = 0.002193 + 0.002652 + 0.005953 = 0.0108. 3-3.5 UNS: coarser than 4, TD1 = 0.15 P = 0.0429, on D1 = 2.6907. 2-13 UNS: 13 is
+    /// among the finer ones, TD1 of 3B = 0.23 P - 1.5 P^2 = 0.0088, on D1 = 1.9167.
+    /// </summary>
+    [Fact]
+    public void Coarse_threads_follow_their_own_formulas()
+    {
+        Assert.Equal(1.9255, ThreadLimits.Of(Thread("2-13-3B"), ThreadGender.Internal)!.Minor.Most!.Value.Inches, 1e-7);
+        DiameterLimits pitch = ThreadLimits.Of(Thread("3 1/8-4-2A"), ThreadGender.External)!.Pitch;
+        Assert.Equal(0.0108, (pitch.Most - pitch.Least)!.Value.Inches, 1e-7);
+        DiameterLimits minor = ThreadLimits.Of(Thread("3-3.5-2B"), ThreadGender.Internal)!.Minor;
+        Assert.Equal(2.691, minor.Least!.Value.Inches, 1e-7);
+        Assert.Equal(2.734, minor.Most!.Value.Inches, 1e-7);
+    }
+
+    /// <summary>
+    /// The crest has its own position. By hand on the basic sizes 18, 17.026 and 16.376 of M18x1.5, with 32 micrometers of G, 67 of e and
+    /// the tolerances 236 (Td 6) and 300 (TD1 6).
+    /// </summary>
+    [Fact]
+    public void The_crest_has_a_position_of_its_own()
+    {
+        SizeLimits external = ThreadLimits.Of(Thread("M18x1.5-6e6h"), ThreadGender.External)!.Printed;
+        Assert.Equal(18, external.MajorMost, 1e-9);
+        Assert.Equal(17.764, external.MajorLeast, 1e-9);
+        Assert.Equal(16.959, external.PitchMost, 1e-9);
+        Assert.Equal(16.309, external.MinorMost, 1e-9);
+        SizeLimits @internal = ThreadLimits.Of(Thread("M18x1.5-6H6G"), ThreadGender.Internal)!.Printed;
+        Assert.Equal(17.026, @internal.PitchLeast, 1e-9);
+        Assert.Equal(16.408, @internal.MinorLeast, 1e-9);
+        Assert.Equal(16.708, @internal.MinorMost, 1e-9);
+    }
+
     /// <summary>A class of the other member says nothing of this one.</summary>
     [Theory]
     [InlineData("5/8-18-1A", ThreadGender.Internal, "2B")]
