@@ -28,8 +28,8 @@ internal readonly record struct PairStrength(double StressArea, double HighStren
     /// <summary>The tensile stress area that counts: above 100 ksi the smaller of the two.</summary>
     public double TensileArea(double maleMPa)
     {
-        const double HighStrength = 689.475729; // 100 ksi
-        return maleMPa > HighStrength ? Math.Min(StressArea, HighStrengthArea) : StressArea;
+        const double HighStrength = 689.4757293168361; // 100 ksi
+        return maleMPa > HighStrength + Millimeters.Negligible ? Math.Min(StressArea, HighStrengthArea) : StressArea;
     }
 
     /// <summary><c>J = As Rm_male / (An Rm_female)</c>: above 1 the female thread is the weaker one.</summary>

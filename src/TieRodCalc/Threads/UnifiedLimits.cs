@@ -78,8 +78,8 @@ internal static class UnifiedLimits
             Round(D, decimals),
             pitch,
             pitch + pitchTolerance,
-            Round(minor, coarsely ? 3 : decimals),
-            Round(most, coarsely && grade != 3 ? 3 : decimals));
+            coarsely ? Coarsely(minor) : Round(minor, decimals),
+            coarsely && grade != 3 ? Coarsely(most) : Round(most, decimals));
     }
 
     /// <summary>Tolerance of the minor diameter, classes 1B and 2B.</summary>
@@ -112,6 +112,9 @@ internal static class UnifiedLimits
     private static double Round(double value, int? decimals) => decimals is { } places
         ? Math.Round(value + 1e-10, places, MidpointRounding.AwayFromZero)
         : value;
+
+    /// <summary>Rounds what has four decimals to three, a half to the even digit: 0.8135 to 0.814, 0.9385 to 0.938.</summary>
+    private static double Coarsely(double value) => Math.Round(Math.Round(value * 1e4) / 10, MidpointRounding.ToEven) / 1000;
 
     private static double Mm(double inches) => Millimeters.FromInches(inches);
 }

@@ -10,7 +10,7 @@ namespace TieRodCalc.Tests.Planning;
 /// <summary>A plan laid out flat, so that two plans can be compared figure by figure.</summary>
 internal static class PlanFigures
 {
-    /// <summary>Every value of a plan by its path: lengths in millimeters, everything else as it stands.</summary>
+    /// <summary>Every value of a plan by its path: lengths in millimeters, angles in degrees, N and MPa, everything else as it stands.</summary>
     public static SortedDictionary<string, object?> Of(RodPlan plan)
     {
         SortedDictionary<string, object?> figures = new(StringComparer.Ordinal);
@@ -49,6 +49,12 @@ internal static class PlanFigures
                 break;
             case Angle angle:
                 figures[path] = angle.Degrees;
+                break;
+            case Force force:
+                figures[path] = force.Newtons;
+                break;
+            case Pressure stress:
+                figures[path] = stress.Megapascals;
                 break;
             case ITuple tuple:
                 for (int item = 0; item < tuple.Length; item++)
