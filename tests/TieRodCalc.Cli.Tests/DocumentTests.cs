@@ -13,6 +13,7 @@ public sealed class DocumentTests
 
     [Theory]
     [InlineData("README.md")]
+    [InlineData("docs/threads.md")]
     public void Shown_output_is_real(string document)
     {
         string path = Path.Combine(Repository.Root, document);

@@ -32,7 +32,7 @@ internal static class UnifiedLimits
 
         double D = member.DiameterMm / Millimeters.Inch;
         double P = member.PitchMm / Millimeters.Inch;
-        double tolerance = PitchTolerance(D, P, EngagementOf(member, D, P));
+        double tolerance = Round(PitchTolerance(D, P, EngagementOf(member, D, P)), rounded ? 6 : null);
         SizeLimits inches = member.Gender == ThreadGender.External
             ? External(D, P, grade, tolerance, rounded ? 4 : null)
             : Internal(D, P, grade, tolerance, rounded ? 4 : null);
@@ -78,8 +78,8 @@ internal static class UnifiedLimits
             Round(D, decimals),
             pitch,
             pitch + pitchTolerance,
-            coarsely ? Coarsely(minor) : Round(minor, decimals),
-            coarsely && grade != 3 ? Coarsely(most) : Round(most, decimals));
+            Round(Round(minor, decimals), coarsely ? 3 : decimals),
+            Round(most, coarsely && grade != 3 ? 3 : decimals));
     }
 
     /// <summary>Tolerance of the minor diameter, classes 1B and 2B.</summary>
@@ -106,15 +106,10 @@ internal static class UnifiedLimits
         return root * root;
     }
 
-    /// <summary>
-    /// Rounds as on paper: what a double leaves of an exact half (0.09375, 0.00365) goes up.
-    /// </summary>
+    /// <summary>Rounds a half to the even digit; a decimal forgets what a double adds to an exact half (0.00165).</summary>
     private static double Round(double value, int? decimals) => decimals is { } places
-        ? Math.Round(value + 1e-10, places, MidpointRounding.AwayFromZero)
+        ? (double)Math.Round((decimal)value, places, MidpointRounding.ToEven)
         : value;
-
-    /// <summary>Rounds what has four decimals to three, a half to the even digit: 0.8135 to 0.814, 0.9385 to 0.938.</summary>
-    private static double Coarsely(double value) => Math.Round(Math.Round(value * 1e4) / 10, MidpointRounding.ToEven) / 1000;
 
     private static double Mm(double inches) => Millimeters.FromInches(inches);
 }

@@ -2,8 +2,8 @@ namespace TieRodCalc.Tests.Threads;
 
 /// <summary>
 /// The tables of ISO 965-1:1998 in micrometers; a dash where the table has none. Read: Machinery's Handbook 31 page 2025, tables 10
-/// and 11 (ISO 965/1); Machinery's Handbook 27 page 1794, table 8; the rest from memory. Second places for the latter: Yamawa catalogue
-/// 2021 pages 645 and 656, threadlib design/metric_thread.csv, scribd.com/document/604040407 (ASME B1.13M table 13).
+/// and 11 (ISO 965/1); Machinery's Handbook 27 page 1794, table 8; the rest from memory. Second places for the latter: a tap
+/// maker's catalogue of 2021, pages 645 and 656; threadlib, design/metric_thread.csv; a copy of table 13 of ASME B1.13M.
 /// </summary>
 /// <remarks>A question mark stands behind a value from memory that was read at no second place.</remarks>
 internal static class MetricToleranceRows

@@ -12,13 +12,13 @@ internal static class PrintedUnifiedExceptions
     private const string NoNeighbor =
         "0.0046 and 0.0041 in, a digit less than the formula gives; each from one place alone, the first recalled with doubt";
 
-    private const string NearHalf = "the tolerance is within 0.0000001 in of a half of the last digit; the table goes the other way";
+    private const string NearHalf = "the tolerance is within 0.000001 in of a half of the last digit; the table, recalled here, goes the other way";
 
     private const string Allowance = "0.300 Td2 is 0.001650 in; the table has 0.0016, and with it all four limits of the class";
 
     private static readonly (string Reason, string[] Names)[] Lists =
     [
-        (NearHalf, ["1/4-20 UNC-2B pitch most", "7/16-20 UNF-1A pitch least"]),
+        (NearHalf, ["7/16-20 UNF-1A pitch least"]),
         (Allowance, [.. Whole("5/8-11 UNC-1A"), .. Whole("5/8-11 UNC-2A")]),
         (NoNeighbor, ["11/16-16 UN-3B pitch most", "15/16-12 UN-3A pitch least"]),
         (OneDiameter,

@@ -21,6 +21,12 @@ public class PrintedUnifiedLimitsTests
 
     public static TheoryData<string> Tables => [.. Printed.Keys];
 
+    /// <summary>The printed limits that are not ours, each with its reason.</summary>
+    internal static IEnumerable<(string Reason, PrintedLimit Limit)> Exceptions =>
+        from limit in All.DistinctBy(limit => limit.Name)
+        where PrintedUnifiedExceptions.Reasons.ContainsKey(limit.Name)
+        select (PrintedUnifiedExceptions.Reasons[limit.Name], limit);
+
     private static IEnumerable<PrintedLimit> All => Printed.Values.SelectMany(Limits);
 
     [Theory]

@@ -10,8 +10,8 @@ internal static class PrintedUnifiedRows
     /// <summary>
     /// Table 3 of Machinery's Handbook (ASME B1.1), from memory. Where there is no mark, a second place was read: Machinery's
     /// Handbook 31 tables 4a, 4b and 4c, pages 1978 to 1980 (basic pitch diameters); a sheet of UNC internal thread dimensions,
-    /// scribd.com/document/395466526 (2B); ISCAR tap guide 2022 page 61 (most pitch diameters of 2B and 3B, in millimeters); a table
-    /// at huatuo6.cn (5/8-11 and 5/8-18).
+    /// scanned without its title (2B); a tap maker's guide of 2022, page 61 (most pitch diameters of 2B and 3B, in millimeters); a
+    /// damaged copy of a table of ASME B1.1 (5/8-11 and 5/8-18).
     /// </summary>
     public const string Recalled = """
         1/4-20 UNC  | 1A 0.0011? 0.2489? 0.2367? 0.2164? 0.2108? | 1B 0.196? 0.207? 0.2175  0.2248? 0.2500?
@@ -126,7 +126,7 @@ internal static class PrintedUnifiedRows
         6-16 UN     | 3A 0.0000  6.0000  5.9906  5.9594  5.9547  | 3B 5.9320  5.9408  5.9594  5.9655  6.0000
         """;
 
-    /// <summary>efunda.com, Unified Screw Threads, Standard Series, read; no second place: unconfirmed.</summary>
+    /// <summary>A public page of engineering tables, Unified screw threads, standard series, read; no second place: unconfirmed.</summary>
     public const string ReadInSixteenths = """
         15/16-12 UN | 2A 0.0017  0.9358  0.9244  0.8817  0.8760  | 2B 0.8470  0.8650  0.8834  0.8908  0.9375
         15/16-12 UN | 3A 0.0000  0.9375  0.9261  0.8834  0.8793  | 3B 0.8470  0.8575  0.8834  0.8889  0.9375

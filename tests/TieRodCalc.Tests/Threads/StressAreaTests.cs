@@ -9,9 +9,9 @@ namespace TieRodCalc.Tests.Threads;
 public class StressAreaTests
 {
     /// <summary>
-    /// ISO 898-1, square millimeters. Coarse read: usefastener.com knowledge/404; fine read: engineeringhardware.com p=39 (second place
-    /// for M8x1 and most others: shayonaengg.com, else memory). From memory and unconfirmed: M18x1.5, M22x1.5, M27x2, M33x2, M36x3 and
-    /// M39x3; from memory, second place shayonaengg.com: M20x1.5, M24x2 and M30x2.
+    /// ISO 898-1, square millimeters. Coarse and fine read in tables of sellers of fasteners (second place for M8x1 and most others:
+    /// another one, else memory). From memory and unconfirmed: M18x1.5, M22x1.5, M27x2, M33x2, M36x3 and M39x3; from memory, with a
+    /// second place: M20x1.5, M24x2 and M30x2.
     /// </summary>
     private const string Metric = """
         M3 5.03 | M3.5 6.78 | M4 8.78 | M5 14.2 | M6 20.1 | M7 28.9 | M8 36.6 | M10 58.0 | M12 84.3 | M14 115 | M16 157 | M18 192
@@ -21,8 +21,8 @@ public class StressAreaTests
         """;
 
     /// <summary>
-    /// ASME B1.1, square inches. UNF read: Machinery's Handbook 31 table 4b, page 1979, second place boltport.com. UNC from memory, second
-    /// places formulafactory.tools p=4730 and scribd.com/document/395466526. UNEF read: Machinery's Handbook 31 table 4c, page 1980, no
+    /// ASME B1.1, square inches. UNF read: Machinery's Handbook 31 table 4b, page 1979, second place a seller of fasteners. UNC from memory,
+    /// second place a sheet of UNC dimensions, scanned without its title. UNEF read: Machinery's Handbook 31 table 4c, page 1980, no
     /// second place.
     /// </summary>
     private const string Unified = """
@@ -49,7 +49,7 @@ public class StressAreaTests
 
     /// <summary>
     /// Three areas that the same tables cut off instead of rounding (0.05807, 0.15995, 0.67989): 5/16-24 and 1/2-20 read at both
-    /// places; 1-14 from memory, and another sheet (scribd.com/document/219093147) prints 0.680.
+    /// places; 1-14 from memory, and another sheet prints 0.680.
     /// </summary>
     [Theory]
     [InlineData("5/16-24", 0.0580, 4)]
