@@ -178,7 +178,7 @@ public sealed class PlanCommandTests
         CommandLine run = CommandLine.Run("check", Repository.Sample("parts", "pinewater.yaml"), Demo, ShortSleeve);
 
         Assert.Equal(0, run.Status);
-        Assert.Contains("sound; 2 inner ends, 2 sleeves, 1 outer end, 2 jam nuts, 1 material", run.Output, StringComparison.Ordinal);
+        Assert.Contains("sound; 2 inner ends, 3 sleeves, 2 outer ends, 2 jam nuts, 3 materials", run.Output, StringComparison.Ordinal);
         Assert.Contains("sound; a job with 2 rods", run.Output, StringComparison.Ordinal);
     }
 }

@@ -32,7 +32,7 @@ public sealed class WarningSentenceTests
         [WarningCode.StrengthNotChecked] = 
             ["Whether the threads of the END strip was not checked: the tensile strength of the end and of the sleeve is not given."],
         [WarningCode.StrengthGoverns] =
-            [$"{Other} of engagement is not enough at the END: strength asks for 12.34 mm (~1/2 in).", "(J = 1.97)", "strip before the end breaks"],
+            ["5.67 mm (~15/64 in) of engagement is not enough at the END: strength asks for 12.34 mm (~1/2 in).", "(J = 1.97)", "strip before the end breaks"],
         [WarningCode.OutsideUnknown] = ["The sleeve's outside is not said", "not counted at the END."],
         [WarningCode.SleeveTooThin] = ["The sleeve's wall at the END is thinner", "asks for more engagement than is shown"],
         [WarningCode.SleeveSlit] = ["A clamp closes the sleeve at the END", "asks for more engagement than is shown"],

@@ -15,8 +15,9 @@ public sealed class PlanSentences(LengthDisplay unit)
     {
         ArgumentNullException.ThrowIfNull(warning);
         string end = bothEnds ? "inner and outer end" : warning.End is { } side ? $"{Names.Of(side)} end" : "rod";
-        string value = Length(warning.Value, warning.Code == WarningCode.StrengthGoverns ? LengthRounding.Up : LengthRounding.Nearest);
-        string other = Length(warning.Other);
+        LengthRounding rounding = warning.Code == WarningCode.StrengthGoverns ? LengthRounding.Up : LengthRounding.Nearest;
+        string value = Length(warning.Value, rounding);
+        string other = Length(warning.Other, rounding);
         return warning.Code switch
         {
             WarningCode.NotLocked =>
