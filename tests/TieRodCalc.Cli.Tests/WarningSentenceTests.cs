@@ -29,7 +29,7 @@ public sealed class WarningSentenceTests
         [WarningCode.EngagementBelowRule] =
             [$"asks for {Value} of engagement at the END", $"less than the usual rule for the sleeve's material, {Other}."],
         [WarningCode.SteelAssumed] = ["not said to be steel or aluminum", "1.5 diameters", "A softer material needs more."],
-        [WarningCode.StrengthNotChecked] = 
+        [WarningCode.StrengthNotChecked] =
             ["Whether the threads of the END strip was not checked: the tensile strength of the end and of the sleeve is not given."],
         [WarningCode.StrengthGoverns] =
             ["5.67 mm (~15/64 in) of engagement is not enough at the END: strength asks for 12.34 mm (~1/2 in).", "(J = 1.97)", "strip before the end breaks"],

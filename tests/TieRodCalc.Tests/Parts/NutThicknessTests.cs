@@ -12,16 +12,14 @@ namespace TieRodCalc.Tests.Parts;
 /// </summary>
 public class NutThicknessTests
 {
-    private static readonly Dictionary<string, double> s_millimeters = new()
-    {
-        ["M10"] = 5, ["M12"] = 6, ["M14"] = 7, ["M16"] = 8, ["M18"] = 9, ["M20"] = 10, ["M22"] = 11, ["M24"] = 12,
-    };
+    private static readonly (string Size, double Thickness)[] s_millimeters =
+        [("M10", 5), ("M12", 6), ("M14", 7), ("M16", 8), ("M18", 9), ("M20", 10), ("M22", 11), ("M24", 12)];
 
-    private static readonly Dictionary<string, double> s_inches = new()
-    {
-        ["3/8"] = 7 / 32d, ["7/16"] = 1 / 4d, ["1/2"] = 5 / 16d, ["9/16"] = 5 / 16d, ["5/8"] = 3 / 8d, ["3/4"] = 27 / 64d,
-        ["7/8"] = 31 / 64d, ["1"] = 35 / 64d,
-    };
+    private static readonly (string Size, double Thickness)[] s_inches =
+    [
+        ("3/8", 7 / 32d), ("7/16", 1 / 4d), ("1/2", 5 / 16d), ("9/16", 5 / 16d), ("5/8", 3 / 8d), ("3/4", 27 / 64d), ("7/8", 31 / 64d),
+        ("1", 35 / 64d),
+    ];
 
     [Fact]
     public void Nuts_of_the_samples_are_standard_thin_nuts()
@@ -31,9 +29,9 @@ public class NutThicknessTests
         Assert.All(parts.JamNuts, nut =>
         {
             string size = ThreadText.Format(nut.Thread);
-            double expected = s_millimeters.TryGetValue(size.Split('x')[0], out double thickness)
-                ? thickness
-                : s_inches[size.Split('-')[0]] * 25.4;
+            double expected = size[0] == 'M'
+                ? s_millimeters.Single(listed => listed.Size == size.Split('x')[0]).Thickness
+                : s_inches.Single(listed => listed.Size == size.Split('-')[0]).Thickness * 25.4;
             Assert.Equal(expected, nut.Thickness.Nominal.Millimeters, 1e-9);
         });
     }
