@@ -62,7 +62,7 @@ public sealed class PlanStrengthTests
     }
 
     [Theory]
-    [InlineData("engagement: 50 mm", "job", 50.0)]
+    [InlineData("engagement: 40 mm", "job", 40.0)]
     [InlineData("engagement: 20 mm", "strength", null)]
     [InlineData("engagement: 2.5 diameters", "rule", 2.5 * 15.875)]
     public void The_larger_of_what_is_asked_for_and_of_strength_counts(string rule, string governs, double? required)

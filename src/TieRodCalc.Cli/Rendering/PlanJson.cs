@@ -63,7 +63,12 @@ internal static class PlanJson
 
     private static CutJson? Cut(CutAdvice? cut) => cut is null
         ? null
-        : new(JsonNumber.Mm(cut.Least), JsonNumber.Mm(cut.Most), JsonNumber.Mm(cut.Recommended), JsonNumber.Mm(cut.MarkFromCenter), JsonNumber.Mm(cut.ThreadLeft));
+        : new(
+            JsonNumber.Mm(cut.Least),
+            JsonNumber.Mm(cut.Most),
+            JsonNumber.Mm(cut.Recommended),
+            JsonNumber.Mm(cut.MarkFromCenter),
+            JsonNumber.Mm(cut.ThreadLeft));
 
     private static JointJson Joint(JointPlan joint) => new(
         JsonNumber.Mm(joint.Insertion),

@@ -65,8 +65,9 @@ internal sealed class StrengthText(Page page, LengthDisplay unit)
 
     private void AddLoad(JointLoad load)
     {
+        string arm = Page.Whole(LengthFormat.Decimal(load.Arm, unit));
         string bending = load.Arm > Length.Zero
-            ? $" and {LoadFormat.Of(load.Bending, unit)} of bending, {Page.Whole(LengthFormat.Decimal(load.Arm, unit))} off the line of the balls"
+            ? $" and {LoadFormat.Of(load.Bending, unit)} of bending, {arm} off the line of the balls"
             : string.Empty;
         page.Row("  under the load", $"{LoadFormat.Of(load.Load, unit)}: {LoadFormat.Of(load.Axial, unit)} of pull{bending}");
         page.Row("    factors", $"{Factor(load.BreakingFactor)} against breaking, {Factor(load.MaleStripFactor)} and "

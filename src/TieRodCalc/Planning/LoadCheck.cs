@@ -58,7 +58,9 @@ internal static class LoadCheck
         return Math.Max(own, Math.Sqrt(Math.Max(0, near * near + other * other + 2 * near * other * cosine)));
     }
 
-    /// <summary>Stress in megapascals for each newton: <c>1 / At</c>, and <c>32 o / (pi ds^3)</c> with <c>ds = sqrt(4 At / pi)</c>.</summary>
+    /// <summary>
+    /// Stress in megapascals for each newton: <c>1 / At</c>, and <c>32 o / (pi ds^3)</c> with <c>ds = sqrt(4 At / pi)</c>.
+    /// </summary>
     private readonly record struct StressPerLoad(double Axial, double Bending)
     {
         public double Both => Axial + Bending;

@@ -16,7 +16,9 @@ public enum EngagementSource
     Strength,
 }
 
-/// <summary>The engagement that a joint is required to have: the larger of what the job or the rule asks for and of what strength does.</summary>
+/// <summary>
+/// The engagement that a joint is required to have: the larger of what the job or the rule asks for and of what strength does.
+/// </summary>
 /// <param name="RuleDiameters">The rule in diameters of the male thread, the usual one or the job's.</param>
 /// <param name="Rule">The same as a length.</param>
 /// <param name="Job">The length that the job sets, or null; it stands in place of the rule.</param>

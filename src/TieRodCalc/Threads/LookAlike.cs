@@ -60,7 +60,9 @@ public sealed record LookAlike(ThreadDesignation Thread, FitDirection Direction,
 
     private static bool IsTaken(ThreadFit fit) => fit.Outcome != FitOutcome.DoesNotStart && fit.MostOverlap > Length.Zero;
 
-    /// <summary>The standard sizes near a size, itself left out. Where crests overlap, the diameters differ by less than two pitches.</summary>
+    /// <summary>
+    /// The standard sizes near a size, itself left out. Where crests overlap, the diameters differ by less than two pitches.
+    /// </summary>
     private static IEnumerable<ThreadSize> Candidates(ThreadSize size) =>
         StandardThreads.All.Select(listed => ThreadSize.Unified(Length.FromMillimeters(listed.DiameterMm), listed.ThreadsPerInch))
             .Concat(MetricSeries.All.Select(listed =>

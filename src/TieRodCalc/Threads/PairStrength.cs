@@ -43,7 +43,9 @@ internal readonly record struct PairStrength(double StressArea, double HighStren
         2 * StressArea / MaleShear
             * Math.Max(1 / (factors.Dilation * factors.MaleBending), ratio / (factors.Dilation * factors.FemaleBending));
 
-    /// <summary>The load in newtons that strips the male thread; the shear strength is half the tensile strength, as in <c>Le</c>.</summary>
+    /// <summary>
+    /// The load in newtons that strips the male thread; the shear strength is half the tensile strength, as in <c>Le</c>.
+    /// </summary>
     public double MaleStrip(double maleMPa, double engaged, in StripFactors factors) =>
         factors.Dilation * factors.MaleBending * MaleShear * engaged * maleMPa / 2;
 

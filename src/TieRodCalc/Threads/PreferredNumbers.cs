@@ -2,7 +2,9 @@ using System.Collections.Immutable;
 
 namespace TieRodCalc.Threads;
 
-/// <summary>The preferred numbers of series R40 (ISO 3), below 50 rounded to whole numbers, halves to even, as ISO 965-1 has them.</summary>
+/// <summary>
+/// The preferred numbers of series R40 (ISO 3), below 50 rounded to whole numbers, halves to even, as ISO 965-1 has them.
+/// </summary>
 internal static class PreferredNumbers
 {
     private const int Decade = 40;
@@ -36,6 +38,8 @@ internal static class PreferredNumbers
         const double SmallestExact = 50;
         int decade = (int)Math.Floor(index / (double)Decade);
         double value = From100[index - decade * Decade] * Math.Pow(10, decade);
-        return value >= SmallestExact ? Math.Round(value, decade < 0 ? 0 : 1, MidpointRounding.AwayFromZero) : Math.Round(value, MidpointRounding.ToEven);
+        return value >= SmallestExact
+            ? Math.Round(value, decade < 0 ? 0 : 1, MidpointRounding.AwayFromZero)
+            : Math.Round(value, MidpointRounding.ToEven);
     }
 }

@@ -37,7 +37,7 @@ internal static class StandardThreads
         new(1 + (5 / 8d), 18, Unef), new(1 + (11 / 16d), 18, Unef),
     ];
 
-    /// <summary>The constant-pitch series: threads per inch, and the diameters in inches from which and up to which they are used.</summary>
+    /// <summary>The constant-pitch series: threads per inch, and the diameters in inches that they begin and end with.</summary>
     private static readonly ImmutableArray<(double ThreadsPerInch, double From, double To)> ConstantPitches =
     [
         (4, 2.5, 6), (6, 1.375, 6), (8, 1, 6), (12, 0.5625, 6), (16, 0.375, 6), (20, 0.25, 3), (28, 0.25, 1.5), (32, 0.25, 1),

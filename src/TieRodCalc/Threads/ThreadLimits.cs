@@ -34,7 +34,7 @@ public sealed record ThreadLimits
     public bool ClassAssumed => Thread.ToleranceClass != ToleranceClass;
 
     /// <summary>
-    /// True where the standard's tables do not reach: Unified threads below 0.060 in or finer than 80 or coarser than 4 threads per
+    /// True where the standard's tables do not reach: Unified threads below 0.060 in or above 6 in, or finer than 80 or coarser than 4 threads per
     /// inch, metric diameters and pitches that ISO 965-1 has no tolerance for. Its formulas were used.
     /// </summary>
     public bool BeyondTables => Thread.Size.Form == ThreadForm.Unified

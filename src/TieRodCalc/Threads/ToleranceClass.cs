@@ -26,7 +26,8 @@ internal readonly record struct ToleranceClass(int PitchGrade, char PitchPositio
         int crest = twice ? 2 : 0;
         return new(text[0] - '0', text[1], text[crest] - '0', text[crest + 1]);
 
-        bool Fits(string written, int at) => char.IsAsciiDigit(written[at]) && positions.Contains(written[at + 1], StringComparison.Ordinal);
+        bool Fits(string written, int at) =>
+            char.IsAsciiDigit(written[at]) && positions.Contains(written[at + 1], StringComparison.Ordinal);
     }
 
     /// <summary>The class that is taken where none is said: 2A and 2B (ASME B1.1), 6g and 6H (ISO 965-1).</summary>

@@ -8,14 +8,16 @@ internal static class UnifiedLimits
     /// <summary>From this diameter up the minor diameter of classes 1B and 2B is rounded to three decimals.</summary>
     private const double CoarselyRounded = 0.138;
 
-    /// <summary>Whether the tables of the standard reach: from 0.060 in, 4 to 80 threads per inch (up to 6 in, which no reader passes).</summary>
+    /// <summary>Whether the tables of the standard reach: 0.060 in to 6 in, 4 to 80 threads per inch.</summary>
     public static bool InTables(double diameterMm, double pitchMm)
     {
         const double Least = 0.060;
+        const double Most = 6;
         const double Finest = 80;
         const double Coarsest = 4;
         double threads = Millimeters.Inch / pitchMm;
         return diameterMm >= Millimeters.FromInches(Least) - Millimeters.Negligible
+            && diameterMm <= Millimeters.FromInches(Most) + Millimeters.Negligible
             && threads >= Coarsest - Millimeters.Negligible && threads <= Finest + Millimeters.Negligible;
     }
 
@@ -37,7 +39,12 @@ internal static class UnifiedLimits
             ? External(D, P, grade, tolerance, rounded ? 4 : null)
             : Internal(D, P, grade, tolerance, rounded ? 4 : null);
         return new(
-            Mm(inches.MajorLeast), Mm(inches.MajorMost), Mm(inches.PitchLeast), Mm(inches.PitchMost), Mm(inches.MinorLeast), Mm(inches.MinorMost));
+            Mm(inches.MajorLeast),
+            Mm(inches.MajorMost),
+            Mm(inches.PitchLeast),
+            Mm(inches.PitchMost),
+            Mm(inches.MinorLeast),
+            Mm(inches.MinorMost));
     }
 
     /// <summary>
