@@ -59,7 +59,8 @@ internal static class UnifiedLimits
     /// threads per inch, nine pitches in every other series and in special threads.
     /// </summary>
     private static double EngagementOf(in ThreadMember member, double D, double P) =>
-        member.Series is UnifiedSeries.Unc or UnifiedSeries.Unf || (member.Series == UnifiedSeries.Un && Math.Round(1 / P) is 4 or 6 or 8)
+        member.Series is UnifiedSeries.Unc or UnifiedSeries.Unf
+            || (member.Series == UnifiedSeries.Un && Math.Round(1 / P, 6) is 4 or 6 or 8)
             ? D
             : 9 * P;
 
