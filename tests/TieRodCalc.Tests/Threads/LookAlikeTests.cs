@@ -38,6 +38,18 @@ public class LookAlikeTests
         Assert.All(alike.GroupBy(other => other.Thread), both => Assert.Contains(both, other => IsTaken(other.Fit)));
     });
 
+    [Theory]
+    [InlineData("5/8-18")]
+    [InlineData("M18x1.5")]
+    public void A_left_hand_thread_has_the_left_hand_ones(string text)
+    {
+        IReadOnlyList<LookAlike> right = LookAlike.Of(Thread(text));
+        Assert.NotEmpty(right);
+        Assert.Equal(
+            right.Select(other => other with { Thread = other.Thread with { Hand = Hand.Left } }),
+            LookAlike.Of(Thread(text + " LH")));
+    }
+
     /// <summary>What one thread says of another, the other says of it.</summary>
     [Fact]
     public void Two_threads_are_taken_for_each_other()

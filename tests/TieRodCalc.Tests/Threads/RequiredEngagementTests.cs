@@ -98,7 +98,7 @@ public class RequiredEngagementTests
         ThreadedPair pair = Pair("5/8-18 UNF-2A", "5/8-18 UNF-2B");
         var male = Pressure.FromKilopoundsForcePerSquareInch(maleKsi);
         var female = Pressure.FromKilopoundsForcePerSquareInch(femaleKsi);
-        FemaleWall wall = new(Length.FromMillimeters(30));
+        FemaleWall wall = new(Length.FromMillimeters(24)); // 1.51 diameters: dilation counts
         Length required = pair.RequiredEngagement(male, female, wall).Required;
         PairLoads loads = pair.Loads(male, female, required * 1.0001, wall);
         double weakest = Math.Min(loads.MaleStrip.Newtons, loads.FemaleStrip.Newtons);
@@ -110,6 +110,24 @@ public class RequiredEngagementTests
             pair.Loads(male, female, required * 0.5, wall).First);
         double breaks = pair.StressArea.SquareMillimeters * male.Megapascals;
         Assert.InRange(Math.Min(shorter.MaleStrip.Newtons, shorter.FemaleStrip.Newtons), 0, breaks);
+    }
+
+    /// <summary>A thread that is past its own flank has no area: such a pair does not hold.</summary>
+    [Theory]
+    [InlineData(1, 1, true)]
+    [InlineData(0, 1, false)]
+    [InlineData(1, 0, false)]
+    [InlineData(-1, 1, false)]
+    [InlineData(1, -1, false)]
+    public void A_pair_holds_where_both_threads_have_area(double male, double female, bool holds) =>
+        Assert.Equal(holds, new PairStrength(1, 1, male, female).Holds);
+
+    /// <summary>5 in with 200 threads per inch: the tolerances of 1A and 1B are greater than the thread is high.</summary>
+    [Fact]
+    public void Threads_that_do_not_meet_are_no_pair()
+    {
+        ThreadDesignation male = new(ThreadSize.Unified(Length.FromInches(5), 200), Hand.Right) { ToleranceClass = "1A" };
+        Assert.Null(ThreadedPair.Of(male, male with { ToleranceClass = "1B" }));
     }
 
     private static StrengthEngagement Equal(ThreadedPair pair) => pair.RequiredEngagement(Even, Even, FemaleWall.Unknown);

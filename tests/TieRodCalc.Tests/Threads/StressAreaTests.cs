@@ -58,6 +58,15 @@ public class StressAreaTests
     public void An_area_that_the_table_cuts_off_agrees_when_cut_off(string thread, double printed, int decimals) =>
         Assert.Equal(printed, Math.Round(AreaOf(thread).SquareInches, decimals, MidpointRounding.ToZero), 1e-9);
 
+    /// <summary>More digits than are printed, by hand: d2 = d - 0.64951905 P, d3 = d - 1.22686932 P (ISO 898-1).</summary>
+    [Fact]
+    public void An_area_is_the_formula()
+    {
+        Assert.Equal(Math.PI / 4 * 0.8782125 * 0.8782125, AreaOf("1-8").SquareInches, 1e-9); // 1 - 0.9743 / 8
+        const double Mean = ((10 - 0.97427858) + (10 - 1.84030398)) / 2;
+        Assert.Equal(Math.PI / 4 * Mean * Mean, AreaOf("M10x1.5").SquareMillimeters, 1e-6);
+    }
+
     /// <summary>Of 5/8-18-2A, by hand: pi (0.5828 / 2 - 0.16238 / 18)^2 = pi 0.2823789^2.</summary>
     [Fact]
     public void The_area_of_a_strong_male_follows_from_its_least_pitch_diameter()

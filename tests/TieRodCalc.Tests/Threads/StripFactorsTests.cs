@@ -108,6 +108,10 @@ public class StripFactorsTests
         Assert.InRange(even.StrengthRatio, 0.5, 1);
         Assert.NotNull(even.MaleBending);
         Assert.NotNull(even.FemaleBending);
+        StrengthEngagement weaker = Engagement(pair, 1000, 500, wall);
+        Assert.InRange(weaker.StrengthRatio, 1, 2.4);
+        Assert.NotNull(weaker.MaleBending);
+        Assert.NotNull(weaker.FemaleBending);
         StrengthEngagement strong = Engagement(pair, 100, 2000, wall);
         Assert.Null(strong.MaleBending);
         Assert.Equal(0.897, strong.FemaleBending);

@@ -66,6 +66,32 @@ public class ThreadFitTests
         Assert.True(Length.Zero <= fit.LeastOverlap && fit.LeastOverlap <= fit.MostOverlap);
     });
 
+    /// <summary>At the tightest limits nothing goes in where a crest meets a root, whatever play the flanks have.</summary>
+    [Fact]
+    public void Where_a_crest_meets_a_root_not_even_a_turn_is_certain()
+    {
+        int major = 0;
+        int minor = 0;
+        foreach ((ThreadDesignation male, ThreadDesignation female) in AllPairs())
+        {
+            SizeLimits external = ThreadLimits.Of(male, ThreadGender.External)!.Printed;
+            SizeLimits @internal = ThreadLimits.Of(female, ThreadGender.Internal)!.Printed;
+            bool majorMeets = external.MajorMost > @internal.MajorLeast;
+            bool minorMeets = external.MinorMost > @internal.MinorLeast;
+            double play = ((female.Size.Pitch - male.Size.Pitch).Millimeters / 2)
+                + ((@internal.PitchLeast - external.PitchMost) * Math.Tan(Math.PI / 6));
+            if ((majorMeets || minorMeets) && play > 0)
+            {
+                major += majorMeets && !minorMeets ? 1 : 0;
+                minor += minorMeets && !majorMeets ? 1 : 0;
+                Assert.Equal(0, ThreadFit.Of(male, female)!.LeastTurns);
+            }
+        }
+
+        Assert.Equal(0, major); // no pair of standard sizes has its major diameters meet while its flanks have play
+        Assert.InRange(minor, 100, 1000);
+    }
+
     /// <summary>Same pitch, no error: no count of turns where the flanks have play.</summary>
     [Fact]
     public void Without_an_error_of_the_pitch_it_never_binds()
