@@ -122,7 +122,10 @@ public sealed class PlanStrengthTests
         Assert.Equal(JsonValueKind.Null, inner.GetProperty("load").GetProperty("female_strip_factor").ValueKind);
         Assert.Contains("strength-not-checked", Codes(rod));
         Assert.Contains("load-not-checked", Codes(rod));
-        Assert.Contains(words, PlanPage.Of(job).Text, StringComparison.Ordinal);
+        string text = PlanPage.Of(job).Text;
+        Assert.Contains(words, text, StringComparison.Ordinal);
+        int headline = text.IndexOf("THE LOAD WAS NOT CHECKED IN FULL", StringComparison.Ordinal);
+        Assert.InRange(headline, 0, text.IndexOf("wanted length", StringComparison.Ordinal));
         Assert.Contains("strength asks for not checked", PlanPage.Of(job).Text, StringComparison.Ordinal);
     }
 

@@ -40,7 +40,7 @@ public sealed class WarningSentenceTests
         [WarningCode.SpecialThread] = ["The thread of the END is in no standard series: it is special"],
         [WarningCode.BeyondTables] = ["The standard's tables do not reach to the thread of the END"],
         [WarningCode.GivesWayUnderLoad] = ["GIVES WAY UNDER THE LOAD", "the least factor is 1.97.", "Do not drive it."],
-        [WarningCode.LoadNotChecked] = ["Not every factor against the load was computed at the END: the tensile strength of"],
+        [WarningCode.LoadNotChecked] = ["THE LOAD WAS NOT CHECKED IN FULL at the END: the tensile strength of"],
         [WarningCode.LoadLeavesOut] = ["yielding, shock, fatigue, buckling, the sleeve's own section, the ball joints"],
         [WarningCode.WorstCaseNotChecked] = ["Nominal dimensions were trusted", "tolerances are read"],
         [WarningCode.RemediesNotSought] = ["Other ways to make this rod work were not looked for"],

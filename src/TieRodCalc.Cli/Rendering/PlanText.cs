@@ -252,7 +252,7 @@ internal sealed class PlanText
     }
 
     private static bool IsHeadline(PlanWarning warning) => warning.Code is
-        WarningCode.NotLocked or WarningCode.OneJointLocked or WarningCode.GivesWayUnderLoad;
+        WarningCode.NotLocked or WarningCode.OneJointLocked or WarningCode.GivesWayUnderLoad or WarningCode.LoadNotChecked;
 
     private void AddCautions(IReadOnlyList<Problem> notes)
     {

@@ -22,7 +22,7 @@ internal sealed class StrengthText(Page page, LengthDisplay unit)
     {
         if (strength.Loads is { } loads)
         {
-            page.Row("  gives way, pulled", First(loads));
+            page.Row("  gives way, pulled", $"{First(loads)}; the sleeve's own section is not counted");
         }
         else if (strength.Breaks is { } breaks)
         {

@@ -38,7 +38,7 @@ internal static class StrengthSentences
             $"THE {end.ToUpperInvariant()} GIVES WAY UNDER THE LOAD that the job gives: the least factor is "
                 + $"{Floor(warning.Ratio)}. Do not drive it.",
         WarningCode.LoadNotChecked =>
-            $"Not every factor against the load was computed at the {end}: {Missing(warning.Missing)}.",
+            $"THE LOAD WAS NOT CHECKED IN FULL at the {end}: {Missing(warning.Missing)}.",
         WarningCode.LoadLeavesOut =>
             "The factors are against a load pulled once and steadily along the line of the balls. Not in them: yielding, shock, "
                 + "fatigue, buckling, the sleeve's own section, the ball joints.",
