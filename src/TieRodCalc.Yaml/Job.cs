@@ -1,3 +1,4 @@
+using TieRodCalc.Parts;
 using TieRodCalc.Planning;
 using TieRodCalc.Rods;
 using TieRodCalc.Steering;
@@ -16,6 +17,12 @@ public sealed record Job
 
     /// <summary>The parts of all its part files and its own.</summary>
     public required PartCatalog Catalog { get; init; }
+
+    /// <summary>What it says of toe, or null where it does not say enough.</summary>
+    public JobToe? Toe { get; init; }
+
+    /// <summary>What is missing of toe, with the place; null where nothing is.</summary>
+    public Problem? NoToe { get; init; }
 
     /// <summary>The rods, in the order of the file.</summary>
     public required IReadOnlyList<JobRod> Rods { get; init; }
@@ -38,4 +45,15 @@ public sealed record JobRod
 
     /// <summary>Why this version cannot plan it, with the place; null where it can.</summary>
     public Problem? NotPlanned { get; init; }
+
+    /// <summary>
+    /// The rod on the car with the wheel that it turns; null where the job does not give that wheel's steering.
+    /// </summary>
+    public ToeRod? OnCar { get; init; }
+
+    /// <summary>Why <see cref="OnCar"/> is null, with the place; null where it is not.</summary>
+    public Problem? NotOnCar { get; init; }
+
+    /// <summary>Center to center as it was measured on the car, or null; then the wanted length stands for the present one.</summary>
+    public Measured? MeasuredLength { get; init; }
 }

@@ -4,8 +4,8 @@ namespace TieRodCalc.Steering;
 
 /// <summary>
 /// One steered wheel: the upright turns about the steer axis and carries the outer joint; the inner joint stands still.
-/// Where one rod joins both wheels, the inner joint is that of the other wheel, held still: the toe is then that of both
-/// wheels together.
+/// Where one rod joins both wheels, the inner joint is that of the other wheel, which the steering holds: this wheel then
+/// turns against it.
 /// </summary>
 /// <remarks>
 /// Axes: x forward, y to the car's left, z up; <c>k</c> the unit vector of the steer axis, upward. With the height
@@ -19,12 +19,8 @@ public sealed record SteeringGeometry
     /// </summary>
     private const double DeadCenter = 1e-3;
 
-    private readonly Vector _axis;
-    private readonly double _heights;
-    private readonly double _outerRadius;
-    private readonly double _innerRadius;
-    private readonly double _startAngle;
-    private readonly int _inward;
+    /// <summary>A wheel that points straight across the car, or lies on its side; toe and camber stay below it.</summary>
+    private const double MostAngle = Math.PI / 2;
 
     private SteeringGeometry(CarSide side, Vector onAxis, Vector axis, Vector outer, Vector inner)
     {
@@ -34,21 +30,21 @@ public sealed record SteeringGeometry
             throw new ArgumentException("A steer axis needs two different finite points.", nameof(axis));
         }
 
-        _axis = (axis.Z < 0 ? -1 : 1) / length * axis;
-        double outerHeight = _axis.Dot(outer - onAxis);
-        double innerHeight = _axis.Dot(inner - onAxis);
-        Vector outerRadius = outer - onAxis - outerHeight * _axis;
-        Vector innerRadius = inner - onAxis - innerHeight * _axis;
-        _heights = outerHeight - innerHeight;
-        _outerRadius = outerRadius.Norm;
-        _innerRadius = innerRadius.Norm;
-        if (!double.IsFinite(_outerRadius) || !double.IsFinite(_innerRadius) || !double.IsFinite(_heights))
+        Axis = (axis.Z < 0 ? -1 : 1) / length * axis;
+        double outerHeight = Axis.Dot(outer - onAxis);
+        double innerHeight = Axis.Dot(inner - onAxis);
+        Vector outerRadius = outer - onAxis - outerHeight * Axis;
+        Vector innerRadius = inner - onAxis - innerHeight * Axis;
+        Heights = outerHeight - innerHeight;
+        OuterRadius = outerRadius.Norm;
+        InnerRadius = innerRadius.Norm;
+        if (!double.IsFinite(OuterRadius) || !double.IsFinite(InnerRadius) || !double.IsFinite(Heights))
         {
             throw new ArgumentException("The joints need finite coordinates.", nameof(outer));
         }
 
-        _startAngle = Math.Atan2(_axis.Dot(innerRadius.Cross(outerRadius)), innerRadius.Dot(outerRadius));
-        _inward = side == CarSide.Left ? 1 : -1;
+        StartAngle = Math.Atan2(Axis.Dot(innerRadius.Cross(outerRadius)), innerRadius.Dot(outerRadius));
+        Spin = new Vector(0, 1, 0);
         Side = side;
         LengthMm = (outer - inner).Norm;
     }
@@ -56,24 +52,41 @@ public sealed record SteeringGeometry
     /// <summary>The side of the car.</summary>
     public CarSide Side { get; }
 
-    /// <summary>Distance between the two joints as given; toe is counted from there.</summary>
+    /// <summary>Distance between the two joints as they stand; toe is counted from there.</summary>
     public Length RodLength => Length.FromMillimeters(LengthMm);
 
-    internal double LengthMm { get; }
+    internal double LengthMm { get; private init; }
 
     /// <summary>Shortest rod that some angle of the wheel reaches.</summary>
-    internal double ShortestMm => Math.Sqrt(Square(_heights) + Square(_outerRadius - _innerRadius));
+    internal double ShortestMm => Math.Sqrt(Square(Heights) + Square(OuterRadius - InnerRadius));
 
     /// <summary>Longest rod that some angle of the wheel reaches.</summary>
-    internal double LongestMm => Math.Sqrt(Square(_heights) + Square(_outerRadius + _innerRadius));
+    internal double LongestMm => Math.Sqrt(Square(Heights) + Square(OuterRadius + InnerRadius));
 
     /// <summary>Whether the rod is in line with the steer axis, so that no finite turn answers a change of length.</summary>
     internal bool InLine =>
-        Math.Abs(Math.Sin(_startAngle)) < DeadCenter
-        || _outerRadius <= Millimeters.Negligible
-        || _innerRadius <= Millimeters.Negligible;
+        Math.Abs(Math.Sin(StartAngle)) < DeadCenter
+        || OuterRadius <= Millimeters.Negligible
+        || InnerRadius <= Millimeters.Negligible;
 
-    private double Squares => Square(_heights) + Square(_outerRadius) + Square(_innerRadius);
+    private Vector Axis { get; }
+
+    /// <summary><c>h_out - h_in</c>.</summary>
+    private double Heights { get; }
+
+    private double OuterRadius { get; }
+
+    private double InnerRadius { get; }
+
+    /// <summary>The angle <c>g</c> as the joints stand.</summary>
+    private double StartAngle { get; init; }
+
+    /// <summary>The spin axis as the joints stand, to the car's left.</summary>
+    private Vector Spin { get; init; }
+
+    private int Inward => Side == CarSide.Left ? 1 : -1;
+
+    private double Squares => Square(Heights) + Square(OuterRadius) + Square(InnerRadius);
 
     /// <summary>A wheel given by points.</summary>
     /// <param name="side">Side of the car.</param>
@@ -84,6 +97,30 @@ public sealed record SteeringGeometry
     /// <exception cref="ArgumentException">The points of the axis are the same, or a coordinate is not finite.</exception>
     public static SteeringGeometry FromPoints(CarSide side, Point axis, Point secondOnAxis, Point outer, Point inner) =>
         new(side, axis.Millimeter, secondOnAxis.Millimeter - axis.Millimeter, outer.Millimeter, inner.Millimeter);
+
+    /// <summary>A wheel whose steer axis is given by its two angles and a point.</summary>
+    /// <param name="side">Side of the car.</param>
+    /// <param name="inclination">
+    /// King-pin inclination: the angle of the steer axis from the vertical seen from the front, positive where it leans
+    /// inward at the top; between -90 and 90 degrees.
+    /// </param>
+    /// <param name="caster">
+    /// Caster: the angle of the steer axis from the vertical seen from the side, positive where it leans rearward at the top;
+    /// between -90 and 90 degrees.
+    /// </param>
+    /// <param name="onAxis">A point of the steer axis.</param>
+    /// <param name="outer">Center of the outer joint.</param>
+    /// <param name="inner">Center of the inner joint.</param>
+    /// <remarks>Both angles are those of the axis projected on a plane of the car, as ISO 8855 has them (from memory).</remarks>
+    /// <exception cref="ArgumentException">An angle is out of its range, or a coordinate is not finite.</exception>
+    public static SteeringGeometry FromInclination(
+        CarSide side, Angle inclination, Angle caster, Point onAxis, Point outer, Point inner)
+    {
+        double toward = side == CarSide.Left ? -1 : 1;
+        Vector axis = new(
+            -Math.Tan(Within(caster, nameof(caster))), toward * Math.Tan(Within(inclination, nameof(inclination))), 1);
+        return new SteeringGeometry(side, onAxis.Millimeter, axis, outer.Millimeter, inner.Millimeter);
+    }
 
     /// <summary>
     /// The short form, for who has only a steering-arm length: the steer axis is vertical and the rod lies level, square to
@@ -97,12 +134,7 @@ public sealed record SteeringGeometry
     /// <exception cref="ArgumentException">A value is not finite or out of its range.</exception>
     public static SteeringGeometry FromArm(CarSide side, Length arm, JointPlace joint, Angle rodAngle, Length rod)
     {
-        double angle = rodAngle.Radians;
-        if (!double.IsFinite(angle) || Math.Abs(angle) >= Math.PI / 2)
-        {
-            throw new ArgumentException("The rod angle must lie between -90 and 90 degrees.", nameof(rodAngle));
-        }
-
+        double angle = Within(rodAngle, nameof(rodAngle));
         double length = Millimeters.Positive(rod, nameof(rod));
         int ahead = joint == JointPlace.AheadOfAxle ? 1 : -1;
         int left = side == CarSide.Left ? 1 : -1;
@@ -112,31 +144,62 @@ public sealed record SteeringGeometry
     }
 
     /// <summary>
+    /// The same wheel where its toe and camber are known as the joints stand; without this both are zero there.
+    /// </summary>
+    /// <param name="toe">Toe, toe-in positive; between -90 and 90 degrees.</param>
+    /// <param name="camber">Camber, positive where the wheel leans outward at the top; between -90 and 90 degrees.</param>
+    /// <exception cref="ArgumentException">An angle is not finite or out of its range.</exception>
+    public SteeringGeometry Aligned(Angle toe, Angle camber)
+    {
+        (double sine, double cosine) = Math.SinCos(Inward * Within(toe, nameof(toe)));
+        (double lean, double upright) = Math.SinCos(Within(camber, nameof(camber)));
+        return this with { Spin = new Vector(upright * sine, upright * cosine, -Inward * lean) };
+    }
+
+    /// <summary>
+    /// The same wheel turned as a rod of another length turns it: its joints then stand that far apart. Toe and camber go with
+    /// it; see <see cref="Aligned"/> for where they were measured there.
+    /// </summary>
+    /// <param name="rod">Length of the rod, ball center to ball center.</param>
+    /// <returns>The wheel, or null where the rod is out of reach or in line with the steer axis.</returns>
+    public SteeringGeometry? Turned(Length rod)
+    {
+        double length = Millimeters.Of(rod);
+        if (length == LengthMm)
+        {
+            return this;
+        }
+
+        double turn = InLine ? double.NaN : TurnFor(length);
+        return double.IsFinite(turn) ? this with { LengthMm = length, StartAngle = StartAngle + turn, Spin = SpinAfter(turn) } : null;
+    }
+
+    /// <summary>
     /// The turn of the upright about the steer axis, right-handed, that a rod of a length gives; not finite out of reach.
     /// </summary>
     internal double TurnFor(double length)
     {
-        double cosine = (Squares - Square(length)) / (2 * _outerRadius * _innerRadius);
-        return Math.CopySign(Math.Acos(cosine), _startAngle) - _startAngle;
+        double cosine = (Squares - Square(length)) / (2 * OuterRadius * InnerRadius);
+        return Math.CopySign(Math.Acos(cosine), StartAngle) - StartAngle;
     }
 
     /// <summary>The rod length at a turn of the upright, and whether the turn stays on this side of dead center.</summary>
     internal (double Length, bool Within) LengthAt(double turn)
     {
-        double angle = _startAngle + turn;
-        double square = Squares - 2 * _outerRadius * _innerRadius * Math.Cos(angle);
-        bool within = Math.Sign(angle) == Math.Sign(_startAngle) && Math.Abs(angle) < Math.PI;
+        double angle = StartAngle + turn;
+        double square = Squares - 2 * OuterRadius * InnerRadius * Math.Cos(angle);
+        bool within = Math.Sign(angle) == Math.Sign(StartAngle) && Math.Abs(angle) < Math.PI;
         return (Math.Sqrt(Math.Max(0, square)), within);
     }
 
     /// <summary>
-    /// Toe, in radians, toe-in positive, after a turn of the upright: the turn toward the car's center line of the wheel's
-    /// ground line, the horizontal line in the wheel plane, <c>(spin axis) x z</c>, with camber and toe zero at the start.
+    /// Toe, in radians, toe-in positive, after a turn of the upright: the angle toward the car's center line of the wheel's
+    /// ground line, the horizontal line in the wheel plane, <c>(spin axis) x z</c>.
     /// </summary>
     internal double ToeAfter(double turn)
     {
-        Vector spin = Turned(turn);
-        return _inward * Math.Atan2(spin.X, spin.Y);
+        Vector spin = SpinAfter(turn);
+        return Inward * Math.Atan2(spin.X, spin.Y);
     }
 
     /// <summary>
@@ -145,12 +208,10 @@ public sealed record SteeringGeometry
     /// </summary>
     internal double TurnForToe(double toe)
     {
-        Vector spin = new(0, 1, 0);
-        Vector along = _axis.Y * _axis;
-        Vector across = spin - along;
-        Vector aside = _axis.Cross(spin);
-        double sine = Math.Sin(_inward * toe);
-        double cosine = Math.Cos(_inward * toe);
+        Vector along = Axis.Dot(Spin) * Axis;
+        Vector across = Spin - along;
+        Vector aside = Axis.Cross(Spin);
+        (double sine, double cosine) = Math.SinCos(Inward * toe);
         double Part(Vector v) => v.X * cosine - v.Y * sine;
 
         // Part(along) + Part(across) cos(turn) + Part(aside) sin(turn) = 0 has two answers; the ground line of one may point
@@ -172,11 +233,19 @@ public sealed record SteeringGeometry
 
     private static double Square(double value) => value * value;
 
-    /// <summary>The spin axis, at first along y, turned about the steer axis (Rodrigues' formula).</summary>
-    private Vector Turned(double turn)
+    /// <summary>Radians of an angle that must be finite and less than a right angle either way.</summary>
+    private static double Within(Angle angle, string name)
     {
-        Vector spin = new(0, 1, 0);
-        double cosine = Math.Cos(turn);
-        return cosine * spin + Math.Sin(turn) * _axis.Cross(spin) + (_axis.Y * (1 - cosine)) * _axis;
+        double radians = angle.Radians;
+        return double.IsFinite(radians) && Math.Abs(radians) < MostAngle
+            ? radians
+            : throw new ArgumentException("The angle must lie between -90 and 90 degrees.", name);
+    }
+
+    /// <summary>The spin axis turned about the steer axis (Rodrigues' formula).</summary>
+    private Vector SpinAfter(double turn)
+    {
+        (double sine, double cosine) = Math.SinCos(turn);
+        return cosine * Spin + sine * Axis.Cross(Spin) + (Axis.Dot(Spin) * (1 - cosine)) * Axis;
     }
 }

@@ -17,17 +17,17 @@ public enum ToeOutcome
 
 /// <summary>The toe that a rod length gives.</summary>
 /// <param name="Outcome">Whether there is an answer.</param>
-/// <param name="Toe">Toe-in positive, counted from the geometry's own rod length; null where there is no answer.</param>
+/// <param name="Toe">Toe-in positive; null where there is no answer. At the geometry's own rod length it is zero, or what was given.</param>
 /// <param name="Shortest">Shortest rod that an angle of the wheel reaches.</param>
 /// <param name="Longest">Longest rod that an angle of the wheel reaches.</param>
-public sealed record ToeAnswer(ToeOutcome Outcome, Angle? Toe, Length Shortest, Length Longest);
+public readonly record struct ToeAnswer(ToeOutcome Outcome, Angle? Toe, Length Shortest, Length Longest);
 
 /// <summary>The rod length that gives a toe.</summary>
 /// <param name="Outcome">Whether there is an answer.</param>
 /// <param name="Length">The rod length, or null where there is no answer.</param>
 /// <param name="Shortest">Shortest rod that an angle of the wheel reaches.</param>
 /// <param name="Longest">Longest rod that an angle of the wheel reaches.</param>
-public sealed record RodLengthAnswer(ToeOutcome Outcome, Length? Length, Length Shortest, Length Longest);
+public readonly record struct RodLengthAnswer(ToeOutcome Outcome, Length? Length, Length Shortest, Length Longest);
 
 /// <summary>Toe of a wheel and length of its rod, each from the other, exactly (not for small angles alone).</summary>
 public static class Toe
@@ -46,7 +46,7 @@ public static class Toe
 
     /// <summary>The length of the rod that gives a toe.</summary>
     /// <param name="geometry">The wheel.</param>
-    /// <param name="toe">Toe, toe-in positive, counted from the geometry's own rod length.</param>
+    /// <param name="toe">Toe, toe-in positive; at the geometry's own rod length it is zero, or what was given.</param>
     public static RodLengthAnswer LengthFor(SteeringGeometry geometry, Angle toe)
     {
         ArgumentNullException.ThrowIfNull(geometry);

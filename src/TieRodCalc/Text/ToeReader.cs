@@ -1,3 +1,4 @@
+using TieRodCalc.Steering;
 using UnitsNet;
 
 namespace TieRodCalc.Text;

@@ -1,5 +1,6 @@
 using TieRodCalc.Parts;
 using TieRodCalc.Planning;
+using TieRodCalc.Steering;
 using TieRodCalc.Text;
 
 namespace TieRodCalc.Tests.Text;

@@ -1,0 +1,66 @@
+using TieRodCalc.Rods;
+using TieRodCalc.Steering;
+using UnitsNet;
+
+namespace TieRodCalc.Planning;
+
+/// <summary>Which rods make up a change of the total toe.</summary>
+public enum ToeShare
+{
+    /// <summary>Each wheel goes to its own wanted toe: of a total, half of the change is each rod's.</summary>
+    BothRods,
+
+    /// <summary>The left rod alone makes up the whole change of the total; the right wheel stays.</summary>
+    LeftOnly,
+
+    /// <summary>The right rod alone makes up the whole change of the total; the left wheel stays.</summary>
+    RightOnly,
+}
+
+/// <summary>A rod on the car, and the wheel that it turns.</summary>
+public sealed record ToeRod
+{
+    /// <summary>The rod, or null where it has one threaded joint only.</summary>
+    public Rod? Rod { get; init; }
+
+    /// <summary>The rod with one threaded joint, or null.</summary>
+    public SocketRod? SocketRod { get; init; }
+
+    /// <summary>
+    /// What was wanted of the rod when it was planned. Its plan gives the cuts and the setting; a present length beside the target
+    /// was reached from there by turning the sleeve alone.
+    /// </summary>
+    public required RodRequest Request { get; init; }
+
+    /// <summary>The rod's length now, ball center to ball center: the measured toe belongs to it.</summary>
+    public required Length Present { get; init; }
+
+    /// <summary>The wheel.</summary>
+    public required SteeringGeometry Steering { get; init; }
+
+    /// <summary>Camber of the wheel now, positive where it leans outward at the top.</summary>
+    public Angle Camber { get; init; }
+}
+
+/// <summary>What shall be done about the toe of a car.</summary>
+/// <remarks>
+/// Where one rod joins both wheels, only the rod of the wheel that turns is given, with the share of that side: the other
+/// wheel is held by the steering.
+/// </remarks>
+public sealed record ToeRequest
+{
+    /// <summary>Toe now.</summary>
+    public required WheelToes Now { get; init; }
+
+    /// <summary>Toe wanted.</summary>
+    public required WheelToes Want { get; init; }
+
+    /// <summary>Which rods make up the change.</summary>
+    public ToeShare Share { get; init; }
+
+    /// <summary>The rod of the left wheel, or null where it is not to be turned.</summary>
+    public ToeRod? Left { get; init; }
+
+    /// <summary>The rod of the right wheel, or null where it is not to be turned.</summary>
+    public ToeRod? Right { get; init; }
+}
