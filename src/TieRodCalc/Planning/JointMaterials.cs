@@ -15,23 +15,25 @@ namespace TieRodCalc.Planning;
 internal readonly record struct JointMaterials(
     ThreadDesignation Male, Material? Sleeve, ThreadedPair? Pair, Pressure? MaleTensile, Pressure? FemaleTensile, FemaleWall Wall)
 {
-    public static JointMaterials Of(RodParts parts, RodSide side)
-    {
-        ThreadedEnd end = parts.EndAt(side);
-        TappedHole hole = parts.HoleAt(side);
-        Material? sleeve = parts.Sleeve.Info.Material;
-        bool slit = hole.Clamp is not null;
-        return new(
-            end.Thread,
-            sleeve,
-            ThreadedPair.Of(end.Thread, hole.Thread),
-            end.Info.Material?.TensileStrength,
-            sleeve?.TensileStrength,
-            parts.Sleeve.Outside?.Wall(slit) ?? FemaleWall.Unknown with { Slit = slit });
-    }
+    public static JointMaterials Of(RodParts parts, RodSide side) =>
+        Of(parts.EndAt(side), parts.HoleAt(side), parts.Sleeve.Info.Material, parts.Sleeve.Outside);
+
+    public static JointMaterials Of(SocketRod rod) => Of(rod.Inner, rod.Outer.Socket, rod.Outer.Info.Material, outside: null);
 
     /// <summary>What keeps strength from being checked.</summary>
     public MissingStrength Missing => (MaleTensile is null ? MissingStrength.End : 0)
         | (FemaleTensile is null ? MissingStrength.Sleeve : 0)
         | (Pair is null ? MissingStrength.Limits : 0);
+
+    private static JointMaterials Of(ThreadedEnd end, TappedHole hole, Material? female, Outside? outside)
+    {
+        bool slit = hole.Clamp is not null;
+        return new(
+            end.Thread,
+            female,
+            ThreadedPair.Of(end.Thread, hole.Thread),
+            end.Info.Material?.TensileStrength,
+            female?.TensileStrength,
+            outside?.Wall(slit) ?? FemaleWall.Unknown with { Slit = slit });
+    }
 }

@@ -104,7 +104,8 @@ internal sealed class RodPlanning
         double inner = span.Middle;
         double outer = _problem.Sum - cuts.Total - inner;
         double leastInner = _problem.InnerInsertions(least).Middle;
-        CheckFromScratch(inner, outer, cuts);
+        Setting setting = new(inner, outer, cuts);
+        CheckFromScratch(setting);
         TurnEffects effects = new(_request, _dimensions, _turning, _target, _axial);
         return new RodSolution
         {
@@ -115,8 +116,8 @@ internal sealed class RodPlanning
             Outer = Joint(
                 RodSide.Outer, outer, cuts.Outer, inner + outer - span.High, inner + outer - span.Low, _outerMaterials, _outerRequired),
             TipGap = Mm(_dimensions.Sleeve - inner - outer),
-            Shorter = Travel.Of(_dimensions, _turning, _axial, inner, outer, cuts, longer: false),
-            Longer = Travel.Of(_dimensions, _turning, _axial, inner, outer, cuts, longer: true),
+            Shorter = Travel.Of(_dimensions, _turning.OfSleeve, _axial, setting, longer: false),
+            Longer = Travel.Of(_dimensions, _turning.OfSleeve, _axial, setting, longer: true),
             Lengthens = _turning.Adjusts ? _turning.Lengthens : null,
             PerTurn = effects.Of(1),
             PerHalfTurn = effects.Of(0.5),
@@ -182,7 +183,7 @@ internal sealed class RodPlanning
             Strength = LoadCheck.Of(materials, engagedLeast, arm, _request.Rules.Load),
             NutRoom = Mm(joint.NutRoom(insertion, cut)),
             NutRoomLeast = Mm(joint.NutRoom(Math.Max(atShortest, atLongest), cut)),
-            NutLoosens = _rod.Parts.NutAt(side) is null ? null : joint.Hand > 0 ? TurnDirection.Counterclockwise : TurnDirection.Clockwise,
+            NutLoosens = _rod.Parts.NutAt(side) is null ? null : joint.NutLoosens,
             WitnessProves = _rod.Parts.HoleAt(side).Witness is { } witness
                 ? Mm(Math.Max(0, Math.Min(joint.Depth, witness.Mm) - joint.Mouth))
                 : null,
@@ -221,17 +222,12 @@ internal sealed class RodPlanning
     /// Intervals may be inverted by the comparison constant, so a limit may be missed by that and by what doubles lose.
     /// </summary>
     /// <exception cref="InvalidOperationException">A limit does not hold: a fault of this program.</exception>
-    private void CheckFromScratch(double inner, double outer, Cuts cuts)
+    private void CheckFromScratch(Setting setting)
     {
         foreach (double axial in (ReadOnlySpan<double>)[-_axialShorter, _axialLonger])
         {
-            double slack = LimitSlack.Worst(
-                _dimensions,
-                inner + _turning.Share(RodSide.Inner) * axial,
-                outer + _turning.Share(RodSide.Outer) * axial,
-                cuts.Inner,
-                cuts.Outer);
-            if (slack < -2 * Millimeters.Negligible)
+            double slack = setting.Moved(_turning.OfSleeve, axial).WorstSlack(_dimensions);
+            if (slack < -Setting.Lost)
             {
                 throw new InvalidOperationException($"The recommended cut misses a limit by {-slack} mm.");
             }

@@ -35,6 +35,9 @@ public sealed record ToeRod
     /// <summary>The rod's length now, ball center to ball center: the measured toe belongs to it.</summary>
     public required Length Present { get; init; }
 
+    /// <summary>Whether <see cref="Present"/> was measured; otherwise it is what was planned.</summary>
+    public bool PresentMeasured { get; init; }
+
     /// <summary>The wheel.</summary>
     public required SteeringGeometry Steering { get; init; }
 
@@ -43,14 +46,16 @@ public sealed record ToeRod
 }
 
 /// <summary>What shall be done about the toe of a car.</summary>
-/// <remarks>
-/// Where one rod joins both wheels, only the rod of the wheel that turns is given, with the share of that side: the other
-/// wheel is held by the steering.
-/// </remarks>
 public sealed record ToeRequest
 {
     /// <summary>Toe now.</summary>
     public required WheelToes Now { get; init; }
+
+    /// <summary>Whether only the total was measured, so that each wheel is taken to stand at half of it.</summary>
+    public bool OnlyTotalMeasured { get; init; }
+
+    /// <summary>Whether one rod joins both wheels: the share then says which wheel it turns, and the steering holds the other.</summary>
+    public bool OneRod { get; init; }
 
     /// <summary>Toe wanted.</summary>
     public required WheelToes Want { get; init; }

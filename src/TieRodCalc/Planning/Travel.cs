@@ -3,18 +3,18 @@ using UnitsNet;
 
 namespace TieRodCalc.Planning;
 
-/// <summary>How far a rod adjusts one way by turning the sleeve alone.</summary>
+/// <summary>How far a rod adjusts one way by turning one part alone: the sleeve, or an end off its pin.</summary>
 /// <param name="Length">How far, zero or more.</param>
-/// <param name="Turns">Turns of the sleeve, zero or more.</param>
-/// <param name="EndsAt">The limit that ends it, or null where the sleeve cannot adjust the rod at all.</param>
+/// <param name="Turns">Turns of that part, zero or more.</param>
+/// <param name="EndsAt">The limit that ends it, or null where turning cannot adjust the rod at all.</param>
 /// <param name="End">The end that the limit belongs to, or null.</param>
 public sealed record Travel(Length Length, double Turns, Limit? EndsAt, RodSide? End)
 {
     /// <summary>The travel from a setting to the first limit that is met on the way.</summary>
     internal static Travel Of(
-        in RodDimensions rod, in Turning turning, double axial, double inner, double outer, Cuts cuts, bool longer)
+        in RodDimensions rod, in Motion motion, double axial, Setting from, bool longer)
     {
-        if (!turning.Adjusts)
+        if (!motion.Adjusts)
         {
             return new Travel(Length.Zero, 0, null, null);
         }
@@ -23,22 +23,27 @@ public sealed record Travel(Length Length, double Turns, Limit? EndsAt, RodSide?
         (double Axial, Limit Limit, RodSide? End) first = (double.PositiveInfinity, Limit.Tips, null);
         foreach (RodSide side in (ReadOnlySpan<RodSide>)[RodSide.Inner, RodSide.Outer])
         {
-            double insertion = side == RodSide.Inner ? inner : outer;
-            double inward = longer ? turning.Share(side) : -turning.Share(side);
+            double insertion = from[side];
+            double inward = longer ? motion[side] : -motion[side];
+            if (inward == 0)
+            {
+                continue;
+            }
+
             (double room, Limit limit) = inward > 0
-                ? RoomInward(rod, side, insertion, cuts[side])
+                ? RoomInward(rod, side, insertion, from.Cuts[side])
                 : (insertion - rod[side].Least.At, rod[side].Least.Limit);
             first = Earlier(first, (room / Math.Abs(inward), limit, side));
         }
 
         if (!longer)
         {
-            first = Earlier(first, (rod.Sleeve - rod.TipGap - inner - outer, Limit.Tips, null));
+            first = Earlier(first, (rod.Sleeve - rod.TipGap - from.Inner - from.Outer, Limit.Tips, null));
         }
 
         double reached = Math.Max(0, first.Axial);
         double length = Math.Abs(rod.Length(axial + (longer ? reached : -reached)) - rod.Length(axial));
-        return new Travel(Length.FromMillimeters(length), reached / Math.Abs(turning.AxialPerTurn), first.Limit, first.End);
+        return new Travel(Length.FromMillimeters(length), reached / motion.AxialPerTurn, first.Limit, first.End);
     }
 
     private static (double Axial, Limit Limit, RodSide? End) Earlier(

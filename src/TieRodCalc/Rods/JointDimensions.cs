@@ -72,6 +72,9 @@ internal readonly record struct JointDimensions
     /// <summary>Thread outside the sleeve's face, what a caliper reads: <c>(t - x) - s</c>.</summary>
     public double Showing(double s, double x) => ThreadLength - x - s;
 
+    /// <summary>Which way a jam nut loosens, seen from the end's ball toward the thread.</summary>
+    public TurnDirection NutLoosens => Hand > 0 ? TurnDirection.Counterclockwise : TurnDirection.Clockwise;
+
     /// <summary>The larger bound; of two that are equal the first one gives the name.</summary>
     private static Bound Larger(Bound bound, double at, Limit limit) =>
         at > bound.At + Millimeters.Negligible ? new(at, limit) : bound with { At = Math.Max(at, bound.At) };

@@ -27,13 +27,26 @@ internal readonly record struct RodDimensions
         RodParts parts = rod.Parts;
         return new()
         {
-            Inner = Joint(parts, RodSide.Inner, innerRequired),
-            Outer = Joint(parts, RodSide.Outer, outerRequired),
+            Inner = Joint(parts.Inner, parts.Sleeve.Inner, parts.InnerNut, innerRequired),
+            Outer = Joint(parts.Outer, parts.Sleeve.Outer, parts.OuterNut, outerRequired),
             Sleeve = parts.Sleeve.Length.Mm,
             TipGap = tipGap,
             Offset = Rod.OffsetMm(parts),
         };
     }
+
+    /// <summary>
+    /// The nominal dimensions of a rod with one threaded joint: its outer end is a sleeve that ends in the ball center, where a
+    /// joint without thread stands still. There are no two tips to meet.
+    /// </summary>
+    public static RodDimensions Nominal(SocketRod rod, double required) => new()
+    {
+        Inner = Joint(rod.Inner, rod.Outer.Socket, rod.Nut, required),
+        Outer = default(JointDimensions) with { ClosedBore = true },
+        Sleeve = rod.Outer.CenterToFace.Mm,
+        TipGap = double.NegativeInfinity,
+        Offset = rod.Inner.Offset.Mm,
+    };
 
     public JointDimensions this[RodSide side] => side == RodSide.Inner ? Inner : Outer;
 
@@ -60,25 +73,20 @@ internal readonly record struct RodDimensions
 
     public static RodSide Other(RodSide side) => side == RodSide.Inner ? RodSide.Outer : RodSide.Inner;
 
-    private static JointDimensions Joint(RodParts parts, RodSide side, double required)
+    private static JointDimensions Joint(ThreadedEnd end, TappedHole hole, JamNut? nut, double required) => new()
     {
-        ThreadedEnd end = parts.EndAt(side);
-        TappedHole hole = parts.HoleAt(side);
-        return new()
-        {
-            CenterToTip = end.CenterToTip.Mm,
-            ThreadLength = end.ThreadLength.Mm,
-            Lead = end.LeadMm,
-            Pitch = end.Thread.Size.PitchMm,
-            Hand = end.Thread.Hand == Hand.Right ? 1 : -1,
-            Depth = hole.Depth.Mm,
-            Mouth = hole.CountersinkMm,
-            ClosedBore = hole.Bore == Bore.Closed,
-            Nut = parts.NutAt(side)?.Thickness.Mm ?? 0,
-            Required = required,
-            Witness = hole.Witness?.Mm ?? 0,
-            Clamp = hole.Clamp?.Mm ?? 0,
-            MostCut = end.MaxCut.Mm,
-        };
-    }
+        CenterToTip = end.CenterToTip.Mm,
+        ThreadLength = end.ThreadLength.Mm,
+        Lead = end.LeadMm,
+        Pitch = end.Thread.Size.PitchMm,
+        Hand = end.Thread.Hand == Hand.Right ? 1 : -1,
+        Depth = hole.Depth.Mm,
+        Mouth = hole.CountersinkMm,
+        ClosedBore = hole.Bore == Bore.Closed,
+        Nut = nut?.Thickness.Mm ?? 0,
+        Required = required,
+        Witness = hole.Witness?.Mm ?? 0,
+        Clamp = hole.Clamp?.Mm ?? 0,
+        MostCut = end.MaxCut.Mm,
+    };
 }

@@ -39,6 +39,9 @@ internal readonly struct Turning
     /// <summary>The turn that shortens the rod.</summary>
     public TurnDirection Shortens => AxialPerTurn > 0 ? TurnDirection.Counterclockwise : TurnDirection.Clockwise;
 
+    /// <summary>How turning the sleeve moves the insertions.</summary>
+    public Motion OfSleeve => new(Share(RodSide.Inner), Share(RodSide.Outer), Math.Abs(AxialPerTurn));
+
     /// <summary>
     /// Change of one end's insertion for one millimeter more of axial length; 0 where turning does not change the length.
     /// </summary>

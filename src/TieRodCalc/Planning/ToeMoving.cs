@@ -1,0 +1,238 @@
+using TieRodCalc.Parts;
+using TieRodCalc.Rods;
+using TieRodCalc.Steering;
+using UnitsNet;
+
+namespace TieRodCalc.Planning;
+
+/// <summary>One move in the making: how the rod turns, where it stands, and the wheel.</summary>
+internal sealed class ToeMoving
+{
+    /// <summary>The sleeve is turned by eighths of a turn: finer is not counted by eye (common practice, no source).</summary>
+    private const double SleeveStep = 0.125;
+
+    private const double WholeTurn = 1;
+    private const double HalfTurn = 0.5;
+
+    /// <summary>Turns that doubles cannot tell from a whole step.</summary>
+    private const double Noise = 1e-9;
+
+    private readonly CarSide _side;
+    private readonly ToeRod _rod;
+    private readonly Angle _now;
+    private readonly RodPlan? _plan;
+    private readonly RodDimensions _dimensions;
+    private readonly Turning _turning;
+    private readonly TurnedPart _part;
+    private readonly Motion _motion;
+    private readonly double _step;
+    private readonly bool _hexagon;
+    private readonly double _axial;
+    private readonly Setting? _setting;
+
+    public ToeMoving(CarSide side, ToeRod rod, Angle now)
+    {
+        if (rod.Rod is null == rod.SocketRod is null)
+        {
+            throw new ArgumentException("A rod has a sleeve or one threaded joint: give the one or the other.", nameof(rod));
+        }
+
+        _side = side;
+        _rod = rod;
+        _now = now;
+        if (rod.Rod is { } made)
+        {
+            _plan = RodPlanner.Plan(made, rod.Request);
+            _dimensions = RodDimensions.Nominal(
+                made,
+                Millimeters.Of(_plan.InnerRequired.Required),
+                Millimeters.Of(_plan.OuterRequired.Required),
+                Millimeters.Of(rod.Request.Rules.TipGap));
+        }
+        else
+        {
+            RequiredEngagement required = EngagementRequirement.Of(JointMaterials.Of(rod.SocketRod!), rod.Request.Rules.Engagement);
+            _dimensions = RodDimensions.Nominal(rod.SocketRod!, Millimeters.Of(required.Required));
+        }
+
+        double present = Millimeters.Positive(rod.Present, nameof(rod));
+        if (!(present > _dimensions.Offset + Millimeters.Negligible))
+        {
+            throw new ArgumentException("The present length must be above the offset of the bent ends.", nameof(rod));
+        }
+
+        _turning = new Turning(_dimensions.Inner, _dimensions.Outer);
+        (_part, _step) = Turned();
+        _motion = _part == TurnedPart.Sleeve
+            ? _turning.OfSleeve
+            : Motion.OfEnd(End, _dimensions.Inner.Pitch);
+        _hexagon = _part == TurnedPart.Sleeve && rod.Rod!.Parts.Sleeve.Outside?.Shape == OutsideShape.Hexagon;
+        _axial = _dimensions.Axial(present);
+        _setting = rod.Rod is null ? SettingOfSocket() : SettingOfPlan();
+    }
+
+    /// <summary>The end that is turned where the sleeve is not.</summary>
+    private RodSide End => _part == TurnedPart.InnerEnd ? RodSide.Inner : RodSide.Outer;
+
+    /// <summary>The move to a toe of the wheel; null stands for one that no wheel can have.</summary>
+    public ToeMove To(Angle? want)
+    {
+        ToeAnswer reach = Toe.FromLength(_rod.Steering, _rod.Present);
+        ToeMove move = new()
+        {
+            Side = _side,
+            Outcome = MoveOutcome.OutOfReach,
+            Plan = _plan,
+            Now = _now,
+            Want = want,
+            Present = _rod.Present,
+            SteeringReach = new LengthSpan(reach.Shortest, reach.Longest),
+            Part = _part,
+            Step = _step,
+            Shorter = TravelNow(longer: false),
+            Longer = TravelNow(longer: true),
+        };
+        if (_rod.Steering.Turned(_rod.Present)?.Aligned(_now, _rod.Camber) is not { } wheel)
+        {
+            return move with { Outcome = reach.Outcome == ToeOutcome.InLine ? MoveOutcome.InLine : MoveOutcome.PresentOutOfReach };
+        }
+
+        MoveCurve curve = new(wheel, _dimensions.Offset, _axial, _motion.AxialPerTurn);
+        RodLengthAnswer answer = want is { } toe ? Toe.LengthFor(wheel, toe) : default;
+        move = move with { Curve = curve, ToePerStep = curve.ToeAt(_step) - _now };
+        return answer switch
+        {
+            { Length: { } wanted } when Millimeters.Of(wanted) > _dimensions.Offset + Millimeters.Negligible => Counted(move, curve, wanted),
+            { Outcome: ToeOutcome.InLine } => move with { Outcome = MoveOutcome.InLine },
+            _ => move,
+        };
+    }
+
+    private ToeMove Counted(ToeMove move, MoveCurve curve, Length wanted)
+    {
+        double exact = curve.TurnsTo(Millimeters.Of(wanted));
+        double turns = Math.Round(exact / _step, MidpointRounding.AwayFromZero) * _step;
+        MoveRefusal? refusal = Refusal(move, curve, turns);
+        move = move with
+        {
+            Wanted = wanted,
+            ExactTurns = exact,
+            Turns = turns,
+            Flats = Flats(turns),
+            Direction = Direction(turns),
+            Refusal = refusal,
+            After = refusal is null ? curve.ToeAt(turns) : null,
+        };
+        return refusal is not null ? move with { Outcome = MoveOutcome.Refused }
+            : move.After is null ? move
+            : _setting is null ? move with { Outcome = MoveOutcome.NotChecked }
+            : move with { Outcome = MoveOutcome.Holds, Joints = Joints(turns) };
+    }
+
+    private (TurnedPart Part, double Step) Turned()
+    {
+        bool inner = (_rod.Rod?.Parts.Inner ?? _rod.SocketRod!.Inner).TurnsByHalves;
+        bool outer = _rod.Rod?.Parts.Outer.TurnsByHalves ?? _rod.SocketRod!.Outer.Joint == JointKind.RodEnd;
+        if (_rod.Rod is not null && _turning.Adjusts)
+        {
+            return (TurnedPart.Sleeve, SleeveStep);
+        }
+
+        // The end that may be turned by halves gives the finer steps; of two alike the outer one is the nearer to the hand.
+        return inner && !outer ? (TurnedPart.InnerEnd, HalfTurn) : (TurnedPart.OuterEnd, outer ? HalfTurn : WholeTurn);
+    }
+
+    /// <summary>The planned setting, moved by the sleeve to the present length; null where the plan has none.</summary>
+    private Setting? SettingOfPlan()
+    {
+        if (_plan!.Solution is not { } solution)
+        {
+            return null;
+        }
+
+        Cuts cuts = new(Recommended(solution.InnerCut), Recommended(solution.OuterCut));
+        double longer = _axial - _dimensions.Axial(Millimeters.Of(_rod.Request.Target));
+        return new Setting(Millimeters.Of(solution.Inner.Insertion), Millimeters.Of(solution.Outer.Insertion), cuts).Moved(_motion, longer);
+    }
+
+    /// <summary>One joint has one insertion for a length, once it is known that nothing was cut off.</summary>
+    private Setting? SettingOfSocket() => _dimensions.Inner.MostCut > Millimeters.Negligible
+        ? null
+        : new Setting(_dimensions.Stretched - _axial, 0, default);
+
+    private static double Recommended(CutAdvice? cut) => cut is null ? 0 : Millimeters.Of(cut.Recommended);
+
+    private double? Flats(double turns) => _hexagon ? Math.Abs(turns) * Outside.FlatsOfHexagon : null;
+
+    /// <summary>An end that is turned gets longer as it unscrews: counterclockwise from its own ball with a right-hand thread.</summary>
+    private TurnDirection? Direction(double turns)
+    {
+        bool clockwise = _part == TurnedPart.Sleeve
+            ? _turning.Lengthens == TurnDirection.Clockwise
+            : _dimensions.Inner.Hand < 0;
+        return turns == 0 ? null : clockwise == turns > 0 ? TurnDirection.Clockwise : TurnDirection.Counterclockwise;
+    }
+
+    private Travel? TravelNow(bool longer) => _setting is { } now ? Travel.Of(_dimensions, _motion, _axial, now, longer) : null;
+
+    /// <summary>
+    /// What keeps the rod from being turned so far; null where nothing does. The limits are straight lines over the turns, so that
+    /// a way whose two ends keep them keeps them all along.
+    /// </summary>
+    private MoveRefusal? Refusal(ToeMove move, MoveCurve curve, double turns)
+    {
+        if (_setting is not { } now || !Misses(After(now, turns)))
+        {
+            return null;
+        }
+
+        (Travel onward, Travel back) = turns < 0 ? (move.Shorter!, move.Longer!) : (move.Longer!, move.Shorter!);
+        bool passed = Misses(now);
+        bool ahead = onward.Turns < Math.Abs(turns) || onward.Turns == 0;
+        Travel? obstacle = ahead ? onward : back.Turns == 0 ? back : null;
+        double reachable = passed ? 0 : Math.CopySign(Math.Floor((onward.Turns + Noise) / _step) * _step, turns);
+
+        // Where neither way is closed, no thread of this depth engages enough, wherever the rod is turned.
+        return new MoveRefusal(
+            obstacle?.EndsAt ?? Limit.Engagement,
+            obstacle is null ? RodSide.Inner : obstacle.End,
+            passed,
+            reachable,
+            Flats(reachable),
+            curve.ToeAt(reachable));
+    }
+
+    private bool Misses(Setting at) => at.WorstSlack(_dimensions) < -Setting.Lost;
+
+    private Setting After(Setting now, double turns) => now.Moved(_motion, turns * _motion.AxialPerTurn);
+
+    private List<MovedJoint> Joints(double turns)
+    {
+        Setting after = After(_setting!.Value, turns);
+        List<MovedJoint> joints = [Joint(RodSide.Inner, _setting.Value, after)];
+        if (_rod.Rod is not null)
+        {
+            joints.Add(Joint(RodSide.Outer, _setting.Value, after));
+        }
+
+        return joints;
+    }
+
+    private MovedJoint Joint(RodSide side, Setting now, Setting after)
+    {
+        JointDimensions joint = _dimensions[side];
+        double cut = after.Cuts[side];
+        bool nut = _rod.Rod is { } rod ? rod.Parts.NutAt(side) is not null : _rod.SocketRod!.Nut is not null;
+        return new MovedJoint(
+            side,
+            Mm(joint.Showing(now[side], cut)),
+            Mm(joint.Showing(after[side], cut)),
+            Mm(joint.Engaged(after[side], cut)),
+            Mm(joint.Required),
+            Mm(joint.NutRoom(after[side], cut)),
+            nut ? joint.NutLoosens : null,
+            Mm(joint.Pitch));
+    }
+
+    private static Length Mm(double value) => Length.FromMillimeters(value);
+}

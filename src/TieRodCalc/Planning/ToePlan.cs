@@ -1,0 +1,25 @@
+using TieRodCalc.Steering;
+
+namespace TieRodCalc.Planning;
+
+/// <summary>What to turn to bring the toe of a car from what it is to what is wanted.</summary>
+public sealed record ToePlan
+{
+    /// <summary>Toe now.</summary>
+    public required WheelToes Now { get; init; }
+
+    /// <summary>Toe wanted, as it was asked for.</summary>
+    public required WheelToes Want { get; init; }
+
+    /// <summary>What to do at each rod that is to be turned, left before right.</summary>
+    public required IReadOnlyList<ToeMove> Moves { get; init; }
+
+    /// <summary>Toe with the rounded turns made; null where a move cannot be made.</summary>
+    public required WheelToes? After { get; init; }
+
+    /// <summary>Warnings, and what was taken for granted.</summary>
+    public required IReadOnlyList<ToeWarning> Warnings { get; init; }
+
+    /// <summary>True where every move can be made and keeps all limits.</summary>
+    public bool Holds => Moves.All(move => move.Outcome == MoveOutcome.Holds);
+}

@@ -1,0 +1,53 @@
+using TieRodCalc.Steering;
+using UnitsNet;
+
+namespace TieRodCalc.Planning;
+
+/// <summary>Counts the turns that bring the toe of a car from what it is to what is wanted.</summary>
+public static class ToePlanner
+{
+    /// <summary>
+    /// What to turn at each rod, from exact geometry; the limits are those of the plan, at the setting after the move and on the
+    /// way to it.
+    /// </summary>
+    /// <param name="request">Toe now and wanted, and the rods on the car.</param>
+    /// <exception cref="ArgumentException">
+    /// A rod that the share asks for is missing, a rod is neither of the two kinds or both, its present length cannot be had, an
+    /// angle is not below 90 degrees, or <see cref="RodPlanner.Plan"/> refuses its request.
+    /// </exception>
+    public static ToePlan Plan(ToeRequest request)
+    {
+        ArgumentNullException.ThrowIfNull(request);
+        List<ToeMove> moves = [];
+        foreach (CarSide side in (ReadOnlySpan<CarSide>)[CarSide.Left, CarSide.Right])
+        {
+            if (Turns(request.Share, side))
+            {
+                ToeRod rod = (side == CarSide.Left ? request.Left : request.Right)
+                    ?? throw new ArgumentException($"The rod of the {side} wheel is missing.", nameof(request));
+                Angle? want = request.Share == ToeShare.BothRods
+                    ? request.Want[side]
+                    : request.Now.AloneFor(side, request.Want);
+                moves.Add(new ToeMoving(side, rod, request.Now[side]).To(want));
+            }
+        }
+
+        WheelToes after = request.Now;
+        foreach (ToeMove move in moves)
+        {
+            after = move.After is { } toe ? after.With(move.Side, toe) : after;
+        }
+
+        return new ToePlan
+        {
+            Now = request.Now,
+            Want = request.Want,
+            Moves = moves,
+            Warnings = ToeWarnings.Of(request, moves),
+            After = moves.TrueForAll(move => move.After is not null) ? after : null,
+        };
+    }
+
+    private static bool Turns(ToeShare share, CarSide side) =>
+        share == ToeShare.BothRods || share == ToeShare.LeftOnly == (side == CarSide.Left);
+}

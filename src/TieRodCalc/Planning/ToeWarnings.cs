@@ -1,0 +1,65 @@
+using TieRodCalc.Rods;
+using TieRodCalc.Steering;
+
+namespace TieRodCalc.Planning;
+
+/// <summary>Gathers what a plan of toe has to warn of.</summary>
+internal static class ToeWarnings
+{
+    public static List<ToeWarning> Of(ToeRequest request, IReadOnlyList<ToeMove> moves)
+    {
+        List<ToeWarning> warnings = [];
+        foreach (ToeMove move in moves)
+        {
+            AddRod(warnings, move, (move.Side == CarSide.Left ? request.Left : request.Right)!);
+        }
+
+        if (request.OnlyTotalMeasured)
+        {
+            warnings.Add(new(ToeWarningCode.HalvesAssumed));
+        }
+
+        if (request.Share != ToeShare.BothRods)
+        {
+            warnings.Add(request.OneRod
+                ? new(ToeWarningCode.WheelHeld, request.Share == ToeShare.LeftOnly ? CarSide.Right : CarSide.Left)
+                : new(ToeWarningCode.SteeringWheelLeavesCenter));
+        }
+
+        return warnings;
+    }
+
+    private static void AddRod(List<ToeWarning> warnings, ToeMove move, ToeRod rod)
+    {
+        if (rod.Rod?.Locking == Locking.None || rod.SocketRod is { Locked: false })
+        {
+            warnings.Add(new(ToeWarningCode.NotLocked, move.Side));
+        }
+
+        if (!rod.PresentMeasured)
+        {
+            warnings.Add(new(ToeWarningCode.PresentLengthPlanned, move.Side));
+        }
+
+        if (move.Plan is { Solution: null })
+        {
+            warnings.Add(new(ToeWarningCode.NotBuildable, move.Side));
+        }
+        else if (move.Plan is not null)
+        {
+            warnings.Add(new(ToeWarningCode.SettingFromPlan, move.Side));
+        }
+        else if (rod.SocketRod is { Inner: { MaxCut: var most } } && most.Mm > Millimeters.Negligible)
+        {
+            warnings.Add(new(ToeWarningCode.CutNotKnown, move.Side));
+        }
+
+        foreach (MovedJoint joint in move.Joints)
+        {
+            if (joint.NutLoosens is not null && Millimeters.Of(joint.NutRoom) < Millimeters.Of(joint.Pitch) - Millimeters.Negligible)
+            {
+                warnings.Add(new(ToeWarningCode.LittleRoomForTheNut, move.Side, joint.End, joint.NutRoom));
+            }
+        }
+    }
+}
