@@ -21,11 +21,13 @@ internal static class JobBinder
         PartTables tables = PartTables.Of(files, parts.Whole);
         LengthDisplay units = top.Choose("units", Choices.Units) ?? LengthDisplay.Inch;
         PlanRules rules = Rules.Read(top).Over(units == LengthDisplay.Inch ? PlanRules.Inch : PlanRules.Metric);
-        SteeringSetup steering = SteeringBinder.Bind(top);
+        (SteeringSetup steering, JobToe? toe, Problem? noToe) = SteeringBinder.Bind(top);
         Job job = new()
         {
             Name = top.Line("job"),
             Units = units,
+            Toe = toe,
+            NoToe = noToe,
             Rods = new RodBinder(file, tables, rules, steering).Bind(top),
             Catalog = tables.ToCatalog(),
         };

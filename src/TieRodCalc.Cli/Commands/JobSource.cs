@@ -48,7 +48,10 @@ internal sealed class JobSource
     public bool WantsJson(ParseResult parsed) => parsed.GetValue(_json);
 
     /// <summary>The job and the rods asked for, or null where something is wrong; that has been said then.</summary>
-    public (Reading<Job> Reading, IReadOnlyList<JobRod> Rods)? Read(ParseResult parsed, Terminal terminal)
+    /// <param name="parsed">The command line.</param>
+    /// <param name="terminal">Where it is said.</param>
+    /// <param name="planned">Whether all the rods must be such that this version can plan them.</param>
+    public (Reading<Job> Reading, IReadOnlyList<JobRod> Rods)? Read(ParseResult parsed, Terminal terminal, bool planned = true)
     {
         string path = parsed.GetValue(_job)!;
         Reading<Job> reading = path == StandardInput
@@ -60,10 +63,10 @@ internal sealed class JobSource
             return null;
         }
 
-        return Chosen(job, parsed.GetValue(_rods)!, path, terminal) is { } rods ? (reading, rods) : null;
+        return Chosen(job, parsed.GetValue(_rods)!, path, planned, terminal) is { } rods ? (reading, rods) : null;
     }
 
-    private static List<JobRod>? Chosen(Job job, string[] names, string path, Terminal terminal)
+    private static List<JobRod>? Chosen(Job job, string[] names, string path, bool planned, Terminal terminal)
     {
         if (job.Rods.Count == 0)
         {
@@ -81,7 +84,7 @@ internal sealed class JobSource
         }
 
         List<JobRod> chosen = [.. job.Rods.Where(rod => names.Length == 0 || names.Contains(rod.Name))];
-        Problem[] notPlanned = [.. chosen.Select(rod => rod.NotPlanned).OfType<Problem>()];
+        Problem[] notPlanned = [.. chosen.Where(_ => planned).Select(rod => rod.NotPlanned).OfType<Problem>()];
         if (notPlanned.Length > 0)
         {
             terminal.Complain(ProblemText.Of(notPlanned));

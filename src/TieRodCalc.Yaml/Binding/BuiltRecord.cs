@@ -1,28 +1,28 @@
+using TieRodCalc.Parts;
+
 namespace TieRodCalc.Yaml.Binding;
 
-/// <summary>Checks <c>built</c> of a rod, which this version does not use yet.</summary>
+/// <summary>Reads <c>built</c> of a rod; thread showing and cut are checked, and not used yet.</summary>
 internal static class BuiltRecord
 {
-    public static void Check(MapReader rod)
+    /// <summary>Center to center as it was measured, or null.</summary>
+    public static Measured? Read(MapReader rod)
     {
-        if (rod.Find("built") is not { } entry)
+        if (rod.Map("built", Keys.Built) is not { } built)
         {
-            return;
+            return null;
         }
 
-        rod.Findings.NotUsedYet("built", entry.Key.Span);
-        if (rod.Map("built", Keys.Built) is { } built)
-        {
-            built.Dimension("center_to_center", Least.AboveZero);
-            Ends(built, "showing");
-            Ends(built, "cut");
-        }
+        Ends(built, "showing");
+        Ends(built, "cut");
+        return built.Dimension("center_to_center", Least.AboveZero);
     }
 
     private static void Ends(MapReader built, string key)
     {
         if (built.Map(key, Keys.Ends) is { } ends)
         {
+            ends.Findings.NotUsedYet(key, built.Find(key)!.Value.Key.Span);
             ends.Dimension("inner", Least.Zero);
             ends.Dimension("outer", Least.Zero);
         }

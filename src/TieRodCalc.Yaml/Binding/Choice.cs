@@ -34,6 +34,8 @@ internal static class Choices
     /// <summary>True for one rod between the wheels.</summary>
     public static readonly Choice<bool> OneRod = new(["rod per side", "one rod between wheels"], [false, true]);
 
+    public static readonly Choice<GaugePlace> Gauge = new(["plates", "tire"], [GaugePlace.Plates, GaugePlace.Tire]);
+
     /// <summary>True for a gauge that is zeroed at every step.</summary>
     public static readonly Choice<bool> EachStep = new(["once", "each step"], [false, true]);
 

@@ -38,11 +38,13 @@ internal static class Keys
 
     public static readonly string[] Built = ["center_to_center", "showing", "cut"];
 
-    public static readonly string[] Steering = ["layout", "left", "right", "arm", "joint", "rod_angle", "plates", "toe"];
+    public static readonly string[] Steering = ["layout", "held", "left", "right", "arm", "joint", "rod_angle", "camber", "plates", "tire", "toe"];
 
-    public static readonly string[] SteeringSide = ["arm", "joint", "rod_angle", "axis", "outer", "inner"];
+    public static readonly string[] SteeringSide = ["arm", "joint", "rod_angle", "axis", "outer", "inner", "camber"];
 
-    public static readonly string[] Toe = ["now", "want", "each"];
+    public static readonly string[] Axis = ["inclination", "caster", "through"];
+
+    public static readonly string[] Toe = ["now", "want", "each", "at"];
 
     public static readonly string[] Each = ["each"];
 

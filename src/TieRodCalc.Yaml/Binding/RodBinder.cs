@@ -36,43 +36,51 @@ internal sealed class RodBinder(LoadedFile file, PartTables tables, PlanRules jo
         string? name = Name(map);
         CarSide? side = map.Choose("side", Choices.Side);
         ChosenParts parts = Parts(map);
-        RodLength length = RodLength.Read(map);
+        RodLength length = RodLength.Read(map, steering.Gauges);
         RodAdjustment adjust = RodAdjustment.Read(map);
         Angle? clocking = map.Value("clocking", ValueText.ParseAngle);
         PlanRules rules = Rules.Read(map).Over(jobRules);
-        BuiltRecord.Check(map);
+        Measured? measured = BuiltRecord.Read(map);
+        length = length.FromToe is { } existing ? length with { Target = existing.Target(map, side, steering) } : length;
         Rod? rod = Make(map, parts, clocking, item.Span);
         if (rod is not null)
         {
             CheckAgainstOffset(map, rod, length, adjust);
         }
 
-        JobRod read = new() { Name = name ?? string.Empty, Side = side };
-        if (NotPlanned(map, parts, length) is { } problem)
+        RodRequest? request = length.Target is { } target && adjust is { Shorter: { } shorter, Longer: { } longer }
+            ? Request(target, shorter, longer, rules, side)
+            : null;
+        JobRod read = new()
         {
-            return read with { NotPlanned = problem };
-        }
-
-        if (rod is null || length.Target is not { } target || adjust is not { Shorter: { } shorter, Longer: { } longer })
+            Name = name ?? string.Empty,
+            Side = side,
+            MeasuredLength = measured,
+            NotPlanned = NotPlanned(parts),
+        };
+        if (request is null)
         {
             return read;
         }
 
-        return read with
-        {
-            Rod = rod,
-            Request = new RodRequest
-            {
-                Target = target,
-                Shorter = shorter,
-                Longer = longer,
-                Rules = rules,
-                Steering = steering.GeometryOf(side, target),
-                ToeOfBothWheels = steering.OneRod,
-                Plates = steering.Plates,
-            },
-        };
+        read = read with { Rod = read.NotPlanned is null ? rod : null, Request = read.NotPlanned is null && rod is not null ? request : null };
+        return OnCar.Place(read, map, rod, SocketRod(parts), request, steering);
     }
+
+    private RodRequest Request(Length target, Length shorter, Length longer, PlanRules rules, CarSide? side) => new()
+    {
+        Target = target,
+        Shorter = shorter,
+        Longer = longer,
+        Rules = rules,
+        Steering = steering.WheelOf(side) is { } wheel ? wheel.Wheel.With(wheel.Side, target) : null,
+        ToeOfBothWheels = steering.OneRodTurns is not null,
+        Plates = steering.Gauges.Plates,
+    };
+
+    /// <summary>The rod with one threaded joint, or null where the parts are none; that its threads match is checked elsewhere.</summary>
+    private static SocketRod? SocketRod(ChosenParts parts) =>
+        parts is { Inner.Part: { } inner, Outer.Part.Socket: { } socket } ? new SocketRod(inner, socket, parts.InnerNut?.Part) : null;
 
     private string? Name(MapReader map)
     {
@@ -200,21 +208,15 @@ internal sealed class RodBinder(LoadedFile file, PartTables tables, PlanRules jo
     }
 
     /// <summary>Why this version cannot plan the rod, or null.</summary>
-    private Problem? NotPlanned(MapReader map, ChosenParts parts, RodLength length)
+    private Problem? NotPlanned(ChosenParts parts)
     {
-        if (parts.Outer is { Part.Socket: not null } socket)
-        {
-            return file.Source.At(socket.Span, "rods with one threaded joint are read, but this version does not plan them yet");
-        }
-
         if (parts.FirstOpen is { } open)
         {
             return file.Source.At(open, "this version plans only rods whose parts are all named");
         }
 
-        return length.FromToe
-            ? file.Source.At(
-                map.SpanOf("length"), "this version does not work the length out from an existing rod's toe yet; write the length")
+        return parts.Outer is { Part.Socket: not null } socket
+            ? file.Source.At(socket.Span, "rods with one threaded joint are read, but this version does not plan them yet")
             : null;
     }
 }

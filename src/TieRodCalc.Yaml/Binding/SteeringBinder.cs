@@ -8,43 +8,66 @@ namespace TieRodCalc.Yaml.Binding;
 /// <summary>Reads <c>steering</c> of a job.</summary>
 internal static class SteeringBinder
 {
+    /// <summary>Camber, inclination and caster stay well below this on anything that is steered; beyond it a value is a slip.</summary>
+    private const double MostAxisDegrees = 60;
+
+    private const string AxisRange = "above -60 and below 60 deg";
+
     private static readonly string[] ArmKeys = ["arm", "joint", "rod_angle"];
     private static readonly string[] PointKeys = ["axis", "outer", "inner"];
 
-    public static SteeringSetup Bind(MapReader job)
+    /// <summary>The steering, and what it says of toe or what is missing of that.</summary>
+    public static (SteeringSetup Setup, JobToe? Toe, Problem? NoToe) Bind(MapReader job)
     {
         if (job.Map("steering", Keys.Steering) is not { } map)
         {
-            return SteeringSetup.Unsaid;
+            Problem? missing = job.Has("steering")
+                ? null
+                : job.File.Source.At(job.File.JobKey!.Span, "the job gives no 'steering', so there is no toe to count");
+            return (SteeringSetup.Unsaid, null, missing);
         }
 
         bool oneRod = map.Choose("layout", Choices.OneRod) ?? false;
         ArmParts common = ArmParts.Read(map);
-        SteeringWheel? left = Wheel(map, "left", common);
-        SteeringWheel? right = Wheel(map, "right", common);
+        Angle camber = Camber(map) ?? Angle.Zero;
+        SteeringWheel? left = Wheel(map, "left", common, camber);
+        SteeringWheel? right = Wheel(map, "right", common, camber);
         if (common.Any && !map.Has("left") && !map.Has("right"))
         {
             common.ReportMissing(map, map, ArmParts.None);
         }
 
-        if (oneRod && left is not null && right is not null && left != right && map.Find("right") is { } unused)
-        {
-            map.Findings.Note(
-                unused.Key.Span,
-                "with one rod between the wheels this version counts toe by the left wheel's steering alone; the right wheel's differs");
-        }
-
-        ToeReadings.Check(map);
-        return new SteeringSetup(oneRod, left, right, map.Exact("plates", Least.AboveZero));
+        ToeGauges gauges = ToeGauges.Read(map);
+        CarSide? held = Held(map, oneRod);
+        SteeringSetup setup = new(oneRod ? OneRod.Turns(map, held, left, right) : null, left, right, gauges);
+        (JobToe? toe, Problem? noToe) = ToeBinder.Bind(map, job.Find("steering")!.Value.Key.Span, setup);
+        return (setup, toe, noToe);
     }
 
+    private static CarSide? Held(MapReader map, bool oneRod)
+    {
+        CarSide? held = map.Choose("held", Choices.Side);
+        if (!oneRod && map.Find("held") is { } entry)
+        {
+            map.Findings.Problem(
+                entry.Key.Span, "'held' is for 'one rod between wheels': with a rod per side the steering holds both inner joints");
+        }
+
+        return held;
+    }
+
+    private static Angle? Camber(MapReader map) =>
+        map.Angle("camber", degrees => Math.Abs(degrees) < MostAxisDegrees, AxisRange);
+
     /// <summary>The wheel of one side: its own words where it has some, those for both sides where not.</summary>
-    private static SteeringWheel? Wheel(MapReader steering, string side, ArmParts common)
+    private static SteeringWheel? Wheel(MapReader steering, string side, ArmParts common, Angle commonCamber)
     {
         if (steering.Map(side, Keys.SteeringSide) is not { } map)
         {
-            return OfArm(common);
+            return OfArm(common, commonCamber);
         }
+
+        Angle camber = Camber(map) ?? commonCamber;
 
         bool points = HasAny(map, PointKeys);
         bool arm = HasAny(map, ArmKeys);
@@ -56,12 +79,12 @@ internal static class SteeringBinder
 
         if (points)
         {
-            return Points(map, side, needed: !arm) is { } given ? new SteeringWheel(null, given) : null;
+            return Points(map, side, needed: !arm) is { } given ? new SteeringWheel(null, given, camber) : null;
         }
 
         ArmParts own = ArmParts.Read(map);
         own.ReportMissing(map, steering, common);
-        return OfArm(own.Over(common));
+        return OfArm(own.Over(common), camber);
     }
 
     private static bool HasAny(MapReader map, string[] keys)
@@ -77,21 +100,15 @@ internal static class SteeringBinder
         return false;
     }
 
-    private static SteeringWheel? OfArm(ArmParts parts) => parts is { Arm: { } arm, Joint: { } joint }
-        ? new SteeringWheel(new SteeringArm(arm, joint, parts.RodAngle ?? Angle.Zero), null)
+    private static SteeringWheel? OfArm(ArmParts parts, Angle camber) => parts is { Arm: { } arm, Joint: { } joint }
+        ? new SteeringWheel(new SteeringArm(arm, joint, parts.RodAngle ?? Angle.Zero), null, camber)
         : null;
 
     private static SteeringPoints? Points(MapReader map, string side, bool needed)
     {
-        (Point First, Point Second)? axis = map.TwoPoints("axis", needed);
+        SteerAxis? axis = Axis(map, needed);
         Point? outer = map.Point("outer", needed);
         Point? inner = map.Point("inner", needed);
-        if (axis is { } two && !(two.First.DistanceTo(two.Second).Millimeters > 0))
-        {
-            map.Findings.Problem(map.SpanOf("axis"), "the two points of the steer axis are the same");
-            return null;
-        }
-
         // y points to the car's left, and a wheel's rod runs from its joint toward the other side.
         int outward = side == "left" ? 1 : -1;
         if (outer is { } outerJoint && inner is { } innerJoint && !(outward * (outerJoint.Y - innerJoint.Y).Millimeters > 0))
@@ -102,6 +119,36 @@ internal static class SteeringBinder
                     + "left, and a wrong sign turns toe-in into toe-out");
         }
 
-        return axis is { } both && outer is { } out1 && inner is { } in1 ? new SteeringPoints(both.First, both.Second, out1, in1) : null;
+        return axis is not null && outer is { } out1 && inner is { } in1 ? new SteeringPoints(axis, out1, in1) : null;
+    }
+
+    /// <summary>Two points of the axis, or inclination, caster and one point.</summary>
+    private static SteerAxis? Axis(MapReader map, bool needed)
+    {
+        if (map.Find("axis")?.Value is MapNode)
+        {
+            MapReader axis = map.Map("axis", Keys.Axis)!;
+            axis.Need("inclination");
+            axis.Need("caster");
+            Angle? inclination = axis.Angle("inclination", degrees => Math.Abs(degrees) < MostAxisDegrees, AxisRange);
+            Angle? caster = axis.Angle("caster", degrees => Math.Abs(degrees) < MostAxisDegrees, AxisRange);
+            Point? through = axis.Point("through", needed: true);
+            return inclination is { } inward && caster is { } rearward && through is { } point
+                ? new SteerAxis(point, null, inward, rearward)
+                : null;
+        }
+
+        if (map.TwoPoints("axis", needed) is not { } two)
+        {
+            return null;
+        }
+
+        if (two.First.DistanceTo(two.Second).Millimeters > 0)
+        {
+            return new SteerAxis(two.First, two.Second, Angle.Zero, Angle.Zero);
+        }
+
+        map.Findings.Problem(map.SpanOf("axis"), "the two points of the steer axis are the same");
+        return null;
     }
 }

@@ -6,33 +6,44 @@ namespace TieRodCalc.Yaml.Binding;
 /// <summary>The steering arm of one wheel.</summary>
 internal sealed record SteeringArm(Length Arm, JointPlace Joint, Angle RodAngle);
 
+/// <summary>A steer axis: by a second point, or by its inclination and caster where there is none.</summary>
+internal sealed record SteerAxis(Point Through, Point? Second, Angle Inclination, Angle Caster);
+
 /// <summary>The points of one wheel.</summary>
-internal sealed record SteeringPoints(Point Axis, Point SecondOnAxis, Point Outer, Point Inner);
+internal sealed record SteeringPoints(SteerAxis Axis, Point Outer, Point Inner);
 
 /// <summary>One wheel, in one of the two forms.</summary>
-internal sealed record SteeringWheel(SteeringArm? Arm, SteeringPoints? Points);
+internal sealed record SteeringWheel(SteeringArm? Arm, SteeringPoints? Points, Angle Camber)
+{
+    /// <summary>The wheel with a rod of a length, above zero; by points it stands as they were measured, whatever the rod.</summary>
+    public SteeringGeometry With(CarSide side, Length rod) => this switch
+    {
+        { Arm: { } arm } => SteeringGeometry.FromArm(side, arm.Arm, arm.Joint, arm.RodAngle, rod),
+        { Points: { Axis: { Second: { } second } axis } p } => SteeringGeometry.FromPoints(side, axis.Through, second, p.Outer, p.Inner),
+        { Points: { Axis: { } axis } p } =>
+            SteeringGeometry.FromInclination(side, axis.Inclination, axis.Caster, axis.Through, p.Outer, p.Inner),
+        _ => throw new InvalidOperationException("A wheel is given by its arm or by points."),
+    };
+}
 
 /// <summary>The steering of a job; null where it is silent.</summary>
-internal sealed record SteeringSetup(bool OneRod, SteeringWheel? Left, SteeringWheel? Right, Length? Plates)
+/// <param name="OneRodTurns">
+/// Where one rod joins both wheels, the wheel that it turns while the steering holds the other; null where each wheel has a rod.
+/// </param>
+/// <param name="Left">The left wheel.</param>
+/// <param name="Right">The right wheel.</param>
+/// <param name="Gauges">What toe is measured across.</param>
+internal sealed record SteeringSetup(CarSide? OneRodTurns, SteeringWheel? Left, SteeringWheel? Right, ToeGauges Gauges)
 {
     /// <summary>Of a job that says nothing.</summary>
-    public static SteeringSetup Unsaid { get; } = new(false, null, null, null);
+    public static SteeringSetup Unsaid { get; } = new(null, null, null, ToeGauges.None);
 
-    /// <summary>
-    /// The wheel that a rod works on. One rod between the wheels is told by the left wheel, and by the right one where only
-    /// that is given, whatever side the rod names.
-    /// </summary>
+    /// <summary>The wheel that a rod works on, and its side; null where the steering of that wheel is not given.</summary>
     /// <param name="side">The rod's side, or null.</param>
-    /// <param name="rod">The rod's length, above zero.</param>
-    public SteeringGeometry? GeometryOf(CarSide? side, Length rod)
+    public (CarSide Side, SteeringWheel Wheel)? WheelOf(CarSide? side)
     {
-        CarSide? wanted = OneRod ? Left is not null ? CarSide.Left : CarSide.Right : side;
-        SteeringWheel? wheel = wanted == CarSide.Left ? Left : wanted == CarSide.Right ? Right : null;
-        return wheel switch
-        {
-            { Points: { } p } => SteeringGeometry.FromPoints(wanted!.Value, p.Axis, p.SecondOnAxis, p.Outer, p.Inner),
-            { Arm: { } arm } => SteeringGeometry.FromArm(wanted!.Value, arm.Arm, arm.Joint, arm.RodAngle, rod),
-            _ => null,
-        };
+        CarSide? turns = OneRodTurns ?? side;
+        SteeringWheel? wheel = turns switch { CarSide.Left => Left, CarSide.Right => Right, _ => null };
+        return wheel is null ? null : (turns!.Value, wheel);
     }
 }

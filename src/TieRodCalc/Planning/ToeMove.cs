@@ -69,6 +69,9 @@ public sealed record ToeMove
     /// <summary>What is turned: the sleeve where it adjusts the rod, otherwise an end.</summary>
     public required TurnedPart Part { get; init; }
 
+    /// <summary>Which way the part is turned to make the rod longer, seen as <see cref="Direction"/> is.</summary>
+    public required TurnDirection Lengthens { get; init; }
+
     /// <summary>What a counted turn is rounded to: an eighth for the sleeve, half or whole turns for an end.</summary>
     public required double Step { get; init; }
 
@@ -83,6 +86,9 @@ public sealed record ToeMove
 
     /// <summary>The turns counted in flats of the sleeve's hexagon, zero or more; null where it has none or is not turned.</summary>
     public double? Flats { get; init; }
+
+    /// <summary><see cref="ExactTurns"/> counted in flats, zero or more; null as <see cref="Flats"/>.</summary>
+    public double? ExactFlats { get; init; }
 
     /// <summary>
     /// Which way: of the sleeve seen from the inner end outward, of an end seen from its own ball toward the thread; null where

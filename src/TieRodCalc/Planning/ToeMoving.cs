@@ -63,16 +63,17 @@ internal sealed class ToeMoving
 
         _turning = new Turning(_dimensions.Inner, _dimensions.Outer);
         (_part, _step) = Turned();
-        _motion = _part == TurnedPart.Sleeve
-            ? _turning.OfSleeve
-            : Motion.OfEnd(End, _dimensions.Inner.Pitch);
+        _motion = _part == TurnedPart.Sleeve ? _turning.OfSleeve : Motion.OfEnd(ThreadOfEnd, _dimensions.Inner.Pitch);
         _hexagon = _part == TurnedPart.Sleeve && rod.Rod!.Parts.Sleeve.Outside?.Shape == OutsideShape.Hexagon;
         _axial = _dimensions.Axial(present);
         _setting = rod.Rod is null ? SettingOfSocket() : SettingOfPlan();
     }
 
-    /// <summary>The end that is turned where the sleeve is not.</summary>
-    private RodSide End => _part == TurnedPart.InnerEnd ? RodSide.Inner : RodSide.Outer;
+    /// <summary>
+    /// The joint whose insertion changes where an end is turned in place of the sleeve: with one threaded joint that one, whichever
+    /// end is turned.
+    /// </summary>
+    private RodSide ThreadOfEnd => _rod.Rod is null || _part == TurnedPart.InnerEnd ? RodSide.Inner : RodSide.Outer;
 
     /// <summary>The move to a toe of the wheel; null stands for one that no wheel can have.</summary>
     public ToeMove To(Angle? want)
@@ -88,6 +89,7 @@ internal sealed class ToeMoving
             Present = _rod.Present,
             SteeringReach = new LengthSpan(reach.Shortest, reach.Longest),
             Part = _part,
+            Lengthens = Lengthens,
             Step = _step,
             Shorter = TravelNow(longer: false),
             Longer = TravelNow(longer: true),
@@ -119,6 +121,7 @@ internal sealed class ToeMoving
             ExactTurns = exact,
             Turns = turns,
             Flats = Flats(turns),
+            ExactFlats = Flats(exact),
             Direction = Direction(turns),
             Refusal = refusal,
             After = refusal is null ? curve.ToeAt(turns) : null,
@@ -165,13 +168,12 @@ internal sealed class ToeMoving
     private double? Flats(double turns) => _hexagon ? Math.Abs(turns) * Outside.FlatsOfHexagon : null;
 
     /// <summary>An end that is turned gets longer as it unscrews: counterclockwise from its own ball with a right-hand thread.</summary>
-    private TurnDirection? Direction(double turns)
-    {
-        bool clockwise = _part == TurnedPart.Sleeve
-            ? _turning.Lengthens == TurnDirection.Clockwise
-            : _dimensions.Inner.Hand < 0;
-        return turns == 0 ? null : clockwise == turns > 0 ? TurnDirection.Clockwise : TurnDirection.Counterclockwise;
-    }
+    private TurnDirection Lengthens => _part == TurnedPart.Sleeve ? _turning.Lengthens : _dimensions.Inner.NutLoosens;
+
+    private TurnDirection? Direction(double turns) => turns > 0 ? Lengthens
+        : turns == 0 ? null
+        : Lengthens == TurnDirection.Clockwise ? TurnDirection.Counterclockwise
+        : TurnDirection.Clockwise;
 
     private Travel? TravelNow(bool longer) => _setting is { } now ? Travel.Of(_dimensions, _motion, _axial, now, longer) : null;
 

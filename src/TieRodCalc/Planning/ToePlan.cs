@@ -17,6 +17,11 @@ public sealed record ToePlan
     /// <summary>Toe with the rounded turns made; null where a move cannot be made.</summary>
     public required WheelToes? After { get; init; }
 
+    /// <summary>
+    /// Toe with what can be turned of each rod; null where that is not known, or where <see cref="After"/> says it.
+    /// </summary>
+    public required WheelToes? Reachable { get; init; }
+
     /// <summary>Warnings, and what was taken for granted.</summary>
     public required IReadOnlyList<ToeWarning> Warnings { get; init; }
 

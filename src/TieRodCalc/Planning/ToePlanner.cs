@@ -32,20 +32,27 @@ public static class ToePlanner
             }
         }
 
-        WheelToes after = request.Now;
-        foreach (ToeMove move in moves)
-        {
-            after = move.After is { } toe ? after.With(move.Side, toe) : after;
-        }
-
+        WheelToes? after = Toes(request.Now, moves, move => move.After);
         return new ToePlan
         {
             Now = request.Now,
             Want = request.Want,
             Moves = moves,
             Warnings = ToeWarnings.Of(request, moves),
-            After = moves.TrueForAll(move => move.After is not null) ? after : null,
+            After = after,
+            Reachable = after is null ? Toes(request.Now, moves, move => move.After ?? move.Refusal?.ReachableToe) : null,
         };
+    }
+
+    private static WheelToes? Toes(WheelToes now, List<ToeMove> moves, Func<ToeMove, Angle?> toeOf)
+    {
+        WheelToes? toes = now;
+        foreach (ToeMove move in moves)
+        {
+            toes = toeOf(move) is { } toe ? toes?.With(move.Side, toe) : null;
+        }
+
+        return toes;
     }
 
     private static bool Turns(ToeShare share, CarSide side) =>

@@ -1,4 +1,5 @@
 using TieRodCalc.Parts;
+using UnitsNet;
 
 namespace TieRodCalc.Rods;
 
@@ -11,4 +12,11 @@ public sealed record SocketRod(ThreadedEnd Inner, SocketEnd Outer, JamNut? Nut)
 {
     /// <summary>Whether a nut or a clamp locks the joint.</summary>
     public bool Locked => Nut is not null || Outer.Socket.Clamp is not null;
+
+    /// <summary>The least distance between the ball centers: the offset of the inner end.</summary>
+    public Length Offset => Length.FromMillimeters(Inner.Offset.Mm);
+
+    /// <summary>Whether a rod of these parts can have a length at all: only what is above <see cref="Offset"/> can be had.</summary>
+    /// <param name="length">Length, ball center to ball center.</param>
+    public bool CanHave(Length length) => Millimeters.Of(length) > Inner.Offset.Mm + Millimeters.Negligible;
 }

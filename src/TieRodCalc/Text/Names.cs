@@ -1,5 +1,6 @@
 using TieRodCalc.Planning;
 using TieRodCalc.Rods;
+using TieRodCalc.Steering;
 using TieRodCalc.Threads;
 
 namespace TieRodCalc.Text;
@@ -167,6 +168,48 @@ public static class Names
         ThreadWarningCode.SleeveTooThin => "sleeve-too-thin",
         ThreadWarningCode.SleeveSlit => "sleeve-slit",
         ThreadWarningCode.BendingBeyondRange => "bending-beyond-range",
+        _ => throw new ArgumentOutOfRangeException(nameof(code)),
+    };
+
+    /// <summary>Name of a side of the car.</summary>
+    public static string Of(CarSide side) => side == CarSide.Left ? "left" : "right";
+
+    /// <summary>Name of where toe as a length is measured.</summary>
+    public static string Of(GaugePlace place) => place == GaugePlace.Plates ? "plates" : "tire";
+
+    /// <summary>Name of what is turned.</summary>
+    public static string Of(TurnedPart part) => part switch
+    {
+        TurnedPart.Sleeve => "sleeve",
+        TurnedPart.InnerEnd => "inner end",
+        TurnedPart.OuterEnd => "outer end",
+        _ => throw new ArgumentOutOfRangeException(nameof(part)),
+    };
+
+    /// <summary>Name of what came of a move.</summary>
+    public static string Of(MoveOutcome outcome) => outcome switch
+    {
+        MoveOutcome.Holds => "holds",
+        MoveOutcome.Refused => "refused",
+        MoveOutcome.NotChecked => "not checked",
+        MoveOutcome.OutOfReach => "out of reach",
+        MoveOutcome.PresentOutOfReach => "present length out of reach",
+        MoveOutcome.InLine => "in line",
+        _ => throw new ArgumentOutOfRangeException(nameof(outcome)),
+    };
+
+    /// <summary>The code of a warning of toe: lower-case words joined by hyphens.</summary>
+    public static string Of(ToeWarningCode code) => code switch
+    {
+        ToeWarningCode.PresentLengthPlanned => "present-length-planned",
+        ToeWarningCode.SettingFromPlan => "setting-from-plan",
+        ToeWarningCode.NotBuildable => "not-buildable",
+        ToeWarningCode.CutNotKnown => "cut-not-known",
+        ToeWarningCode.NotLocked => "not-locked",
+        ToeWarningCode.LittleRoomForTheNut => "little-room-for-the-nut",
+        ToeWarningCode.HalvesAssumed => "halves-assumed",
+        ToeWarningCode.SteeringWheelLeavesCenter => "steering-wheel-leaves-center",
+        ToeWarningCode.WheelHeld => "wheel-held",
         _ => throw new ArgumentOutOfRangeException(nameof(code)),
     };
 }

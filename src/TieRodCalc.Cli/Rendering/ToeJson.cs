@@ -1,0 +1,121 @@
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using TieRodCalc.Planning;
+using TieRodCalc.Rods;
+using TieRodCalc.Steering;
+using TieRodCalc.Text;
+using UnitsNet;
+
+namespace TieRodCalc.Cli.Rendering;
+
+/// <summary>A plan of toe as another program reads it. Numbers carry their unit in the name and are rounded to 6 decimals.</summary>
+internal static class ToeJson
+{
+    private static readonly ToeJsonShapes Shapes =
+        new(new JsonSerializerOptions(ToeJsonShapes.Default.Options) { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping });
+
+    public static string Of(ToeReport report)
+    {
+        ToePlan plan = report.Plan;
+        ToeDocument document = new(
+            1,
+            report.Job.Name,
+            report.Share switch { ToeShare.LeftOnly => "left only", ToeShare.RightOnly => "right only", _ => "both" },
+            [.. plan.Moves.Select((move, index) => Side(report, move, report.RodNames[index]))],
+            new ToeTotalJson(
+                JsonNumber.Mm(report.Across(plan.Now)),
+                JsonNumber.Mm(report.Across(plan.Want)),
+                JsonNumber.Mm(report.Across(plan.After)),
+                JsonNumber.Mm(report.Across(plan.Reachable)),
+                JsonNumber.Of(plan.Now.Total.Degrees),
+                JsonNumber.Of(plan.Want.Total.Degrees),
+                JsonNumber.Of(plan.After?.Total.Degrees),
+                report.Toe.Gauge is { } gauge ? Names.Of(gauge.Place) : null,
+                JsonNumber.Mm(report.Toe.Gauge?.Width)),
+            Warnings(report),
+            [.. report.Notes.Select(note => new NoteJson(note.File, note.Line, note.Column, note.Message))]);
+        return JsonSerializer.Serialize(document, Shapes.ToeDocument) + "\n";
+    }
+
+    private static ToeSideJson Side(ToeReport report, ToeMove move, string rod) => new(
+        report.Wheel(move),
+        rod,
+        Names.Of(move.Outcome),
+        move.Outcome != MoveOutcome.Holds,
+        JsonNumber.Mm(move.Present),
+        JsonNumber.Mm(move.Wanted),
+        JsonNumber.Mm(move.Wanted - move.Present),
+        Names.Of(move.Part),
+        Count(move.Turns),
+        Count(move.ExactTurns),
+        JsonNumber.Of(move.Step),
+        JsonNumber.Of(move.Flats),
+        move.Direction is { } direction ? Names.Of(direction) : null,
+        ToeSentences.SeenFrom(move.Part),
+        JsonNumber.Of(move.Now.Degrees),
+        JsonNumber.Of(move.Want?.Degrees),
+        JsonNumber.Of(move.After?.Degrees),
+        AtWidth(move.After, report.Toe.Plates),
+        AtWidth(move.After, report.Toe.Tire),
+        JsonNumber.Of(move.LeftOver?.Degrees),
+        JsonNumber.Of(move.ToePerStep?.Degrees),
+        move is { Shorter: { } shorter, Longer: { } longer }
+            ? new ToeAdjustJson(JsonNumber.Of(shorter.Turns), JsonNumber.Of(longer.Turns), EndsAt(shorter), EndsAt(longer))
+            : null,
+        move.Refusal is { } refusal
+            ? new ToeReachableJson(
+                Names.Of(refusal.Limit),
+                End(refusal.End),
+                refusal.AlreadyPassed,
+                JsonNumber.Of(Math.Abs(refusal.ReachableTurns)),
+                JsonNumber.Of(refusal.ReachableFlats),
+                JsonNumber.Of(refusal.ReachableToe?.Degrees))
+            : null,
+        move.Joints.Count == 0 ? null : new ToeJointsJson(Joint(move, RodSide.Inner), Joint(move, RodSide.Outer)));
+
+    private static double? Count(double? turns) => turns is { } known ? JsonNumber.Of(Math.Abs(known)) : null;
+
+    private static double? AtWidth(Angle? toe, Length? width) =>
+        toe is { } angle && width is { } across ? JsonNumber.Mm(Toe.AtPlates(angle, across)) : null;
+
+    private static EndsAtJson? EndsAt(Travel travel) =>
+        travel.EndsAt is { } limit ? new EndsAtJson(Names.Of(limit), End(travel.End)) : null;
+
+    private static string? End(RodSide? end) => end is { } known ? Names.Of(known) : null;
+
+    private static ToeJointJson? Joint(ToeMove move, RodSide side) => move.Joints.FirstOrDefault(joint => joint.End == side) is { } joint
+        ? new(
+            JsonNumber.Mm(joint.ShowingNow),
+            JsonNumber.Mm(joint.Showing),
+            JsonNumber.Mm(joint.Engaged),
+            JsonNumber.Mm(joint.Required),
+            JsonNumber.Mm(joint.NutRoom),
+            joint.NutLoosens is { } loosens ? Names.Of(loosens) : null)
+        : null;
+
+    private static List<ToeWarningJson> Warnings(ToeReport report)
+    {
+        ToeSentences sentences = new(report.Job.Units);
+        PlanSentences planSentences = new(report.Job.Units);
+        List<ToeWarningJson> warnings =
+        [
+            .. report.Plan.Warnings.Select(warning => new ToeWarningJson(
+                Names.Of(warning.Code),
+                warning.Side is { } side ? Names.Of(side) : null,
+                End(warning.End),
+                sentences.Of(warning))),
+            .. report.Headlines.Select(headline => new ToeWarningJson(
+                Names.Of(headline.Warning.Code),
+                report.Wheel(headline.Move),
+                End(headline.Warning.End),
+                planSentences.Of(headline.Warning))),
+        ];
+        if (report.Toe.Plates is null)
+        {
+            PlanWarning missing = new(WarningCode.PlatesNotGiven);
+            warnings.Add(new ToeWarningJson(Names.Of(missing.Code), null, null, planSentences.Of(missing)));
+        }
+
+        return warnings;
+    }
+}

@@ -1,0 +1,85 @@
+using System.Globalization;
+using System.Xml.Linq;
+using TieRodCalc.Planning;
+using TieRodCalc.Text;
+using TieRodCalc.Yaml;
+
+namespace TieRodCalc.Cli.Rendering;
+
+/// <summary>Toe over turns for the whole adjustment of each rod, as SVG: black on white, made for paper.</summary>
+internal static class ToePicture
+{
+    /// <summary>Units of the drawing: four to the millimeter.</summary>
+    public const int Width = 720;
+
+    /// <summary>A letter of this height is 9.9 points on paper.</summary>
+    public const int FontSize = 14;
+
+    private const double UnitsPerMm = 4;
+    private const int Header = 34;
+
+    private static readonly XNamespace Svg = "http://www.w3.org/2000/svg";
+
+    /// <summary>The picture of a plan of toe.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="rodNames">The name of the rod of each move.</param>
+    /// <param name="toe">What the job says of toe.</param>
+    /// <param name="title">What the job is called, or null.</param>
+    /// <param name="unit">The job's unit.</param>
+    public static string Of(ToePlan plan, IReadOnlyList<string> rodNames, JobToe toe, string? title, LengthDisplay unit)
+    {
+        int height = Header + (plan.Moves.Count * ToePanel.Height);
+        List<XElement> drawn = [];
+        List<string> words = [];
+        for (int index = 0; index < plan.Moves.Count; index++)
+        {
+            ToePanel panel = new(plan.Moves[index], rodNames[index], toe, unit);
+            drawn.Add(Element("g", [("transform", $"translate(0 {Header + (index * ToePanel.Height)})")], [.. panel.Draw()]));
+            words.AddRange(panel.Words);
+        }
+
+        string name = $"Toe over turns{(title is null ? string.Empty : $": {title}")}";
+        XElement picture = Element(
+            "svg",
+            [
+                ("width", $"{Number(Width / UnitsPerMm)}mm"),
+                ("height", $"{Number(height / UnitsPerMm)}mm"),
+                ("viewBox", $"0 0 {Width} {height}"),
+                ("font-family", "sans-serif"),
+                ("font-size", FontSize.ToString(CultureInfo.InvariantCulture)),
+                ("role", "img"),
+            ],
+            [
+                new XElement(Svg + "title", name),
+                new XElement(Svg + "desc", string.Join(" ", words)),
+                Element(
+                    "defs",
+                    [],
+                    Element(
+                        "pattern",
+                        [("id", "closed"), ("width", "8"), ("height", "8"), ("patternUnits", "userSpaceOnUse")],
+                        Element("path", [("d", "M0 8 L8 0"), ("stroke", "black"), ("stroke-width", "0.7")]))),
+                Element("rect", [("width", $"{Width}"), ("height", $"{height}"), ("fill", "white")]),
+                Label(Width / 2, 22, Shortened(name, 80), "middle"),
+                .. drawn,
+            ]);
+        return picture + "\n";
+    }
+
+    public static XElement Element(string name, (string Name, string Value)[] attributes, params XElement[] content) =>
+        new(Svg + name, attributes.Select(attribute => new XAttribute(attribute.Name, attribute.Value)), content);
+
+    public static XElement Label(double x, double y, string text, string anchor = "start") => new(
+        Svg + "text", new XAttribute("x", Number(x)), new XAttribute("y", Number(y)), new XAttribute("text-anchor", anchor), text);
+
+    public static XElement Path(string points, double stroke, string? dashes = null) => Element(
+        "path",
+        [("d", points), ("fill", "none"), ("stroke", "black"), ("stroke-width", Number(stroke)), .. Dashed(dashes)]);
+
+    public static string Number(double value) => Math.Round(value, 2).ToString("0.##", CultureInfo.InvariantCulture);
+
+    /// <summary>A text cut to a number of letters.</summary>
+    public static string Shortened(string text, int letters) => text.Length <= letters ? text : text[..(letters - 1)] + "…";
+
+    private static (string, string)[] Dashed(string? dashes) => dashes is null ? [] : [("stroke-dasharray", dashes)];
+}

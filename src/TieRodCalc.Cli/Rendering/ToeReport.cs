@@ -1,0 +1,32 @@
+using TieRodCalc.Planning;
+using TieRodCalc.Steering;
+using TieRodCalc.Yaml;
+using UnitsNet;
+
+namespace TieRodCalc.Cli.Rendering;
+
+/// <summary>What <c>toe</c> has to tell: the job, its plan of toe, and the name of the rod of each move.</summary>
+internal sealed record ToeReport(Job Job, ToePlan Plan, IReadOnlyList<string> RodNames, ToeShare Share, IReadOnlyList<Problem> Notes)
+{
+    public JobToe Toe => Job.Toe!;
+
+    public bool OneRod => Toe.OneRodTurns is not null;
+
+    /// <summary>What each rod's own plan says at its top, with the wheel; that nothing locks a rod is said by the plan of toe.</summary>
+    public IEnumerable<(ToeMove Move, PlanWarning Warning)> Headlines =>
+        from move in Plan.Moves
+        from warning in move.Plan?.Warnings ?? []
+        where warning.Code is WarningCode.OneJointLocked or WarningCode.GivesWayUnderLoad or WarningCode.LoadNotChecked
+        select (move, warning);
+
+    /// <summary>Whether everything that was asked for can be done and left so.</summary>
+    public bool Holds => Plan.Holds
+        && Plan.Warnings.All(warning => warning.Code != ToeWarningCode.NotLocked)
+        && Plan.Moves.All(move => move.Plan is not { GivesWayUnderLoad: true });
+
+    /// <summary>The name of the wheel or wheels of a move.</summary>
+    public string Wheel(ToeMove move) => OneRod ? "both" : Text.Names.Of(move.Side);
+
+    /// <summary>Total toe across what it is measured across, or null where that was not given.</summary>
+    public Length? Across(WheelToes? toes) => toes is { } known && Toe.Gauge is { } gauge ? known.Across(gauge.Width) : null;
+}

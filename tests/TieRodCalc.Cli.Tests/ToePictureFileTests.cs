@@ -1,0 +1,72 @@
+using static TieRodCalc.Cli.Tests.ToeJobs;
+
+namespace TieRodCalc.Cli.Tests;
+
+/// <summary>The file that <c>--picture</c> writes: whole or not at all, and none that exists is lost.</summary>
+public sealed class ToePictureFileTests : IDisposable
+{
+    private readonly string _folder = Directory.CreateTempSubdirectory("tierodcalc-").FullName;
+
+    public void Dispose() => Directory.Delete(_folder, recursive: true);
+
+    [Fact]
+    public void The_picture_is_written_beside_the_answer()
+    {
+        string path = Path.Combine(_folder, "toe.svg");
+        CommandLine plain = CommandLine.RunWith(Both, "toe", "-");
+        CommandLine drawn = CommandLine.RunWith(Both, "toe", "-", "--picture", path);
+
+        Assert.Equal(plain, drawn);
+        Assert.Equal([path], Directory.GetFiles(_folder));
+        Assert.StartsWith("<svg ", File.ReadAllText(path), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_file_that_exists_is_kept_unless_it_is_forced()
+    {
+        string path = Path.Combine(_folder, "toe.svg");
+        File.WriteAllText(path, "mine");
+
+        CommandLine kept = CommandLine.RunWith(Both, "toe", "-", "--picture", path);
+        Assert.Equal((ExitStatus.WrongInput, string.Empty), (kept.Status, kept.Output));
+        Assert.Equal($"tierodcalc: {path} exists; --force overwrites it. Nothing was written.\n", kept.Error);
+        Assert.Equal("mine", File.ReadAllText(path));
+
+        Assert.Equal(ExitStatus.Holds, CommandLine.RunWith(Both, "toe", "-", "--picture", path, "--force").Status);
+        Assert.StartsWith("<svg ", File.ReadAllText(path), StringComparison.Ordinal);
+        Assert.Equal([path], Directory.GetFiles(_folder));
+    }
+
+    [Theory]
+    [InlineData("none/toe.svg")]
+    [InlineData("")]
+    public void A_place_that_cannot_be_written_is_status_2_and_leaves_nothing(string name)
+    {
+        string path = name.Length == 0 ? _folder : Path.Combine(_folder, name);
+        CommandLine run = CommandLine.RunWith(Both, "toe", "-", "--picture", path, "--force");
+
+        Assert.Equal((ExitStatus.WrongInput, string.Empty), (run.Status, run.Output));
+        Assert.Contains(path, run.Error, StringComparison.Ordinal);
+        Assert.Empty(Directory.GetFileSystemEntries(_folder));
+        Assert.Equal(ExitStatus.WrongInput, CommandLine.RunWith(Both, "toe", "-", "--picture", string.Empty).Status);
+    }
+
+    [Fact]
+    public void A_wrong_job_writes_nothing()
+    {
+        string path = Path.Combine(_folder, "toe.svg");
+
+        Assert.Equal(ExitStatus.WrongInput, CommandLine.RunWith(Both.WithToe("{now: 3 mm}"), "toe", "-", "--picture", path).Status);
+        Assert.False(File.Exists(path));
+    }
+
+    [Fact]
+    public void A_refused_move_is_drawn_too()
+    {
+        string path = Path.Combine(_folder, "toe.svg");
+        CommandLine run = CommandLine.RunWith(Both.WithToe("{now: 0 in, want: 120 mm in}"), "toe", "-", "--picture", path);
+
+        Assert.Equal(ExitStatus.DoesNotHold, run.Status);
+        Assert.True(File.Exists(path));
+    }
+}
