@@ -36,6 +36,12 @@ internal sealed record ExistingRod(Length Rod, CarToe Toe, CarToe Want)
             return null;
         }
 
+        if (!Toe.Readings.Concat(Want.Readings).All(steering.Gauges.Measures))
+        {
+            map.Findings.Problem(map.SpanOf("length"), steering.Gauges.Missing);
+            return null;
+        }
+
         Length? width = steering.Gauges.Gauge?.Width;
         WheelToes now = Toe.ToWheels(width)!.Value;
         WheelToes wantOfWheels = Want.ToWheels(width)!.Value;

@@ -37,10 +37,11 @@ internal static class SteeringBinder
             common.ReportMissing(map, map, ArmParts.None);
         }
 
-        ToeGauges gauges = ToeGauges.Read(map);
+        MapReader? toeMap = map.Map("toe", Keys.Toe);
+        ToeGauges gauges = ToeGauges.Read(map, toeMap);
         CarSide? held = Held(map, oneRod);
         SteeringSetup setup = new(oneRod ? OneRod.Turns(map, held, left, right) : null, left, right, gauges);
-        (JobToe? toe, Problem? noToe) = ToeBinder.Bind(map, job.Find("steering")!.Value.Key.Span, setup);
+        (JobToe? toe, Problem? noToe) = ToeBinder.Bind(map, toeMap, job.Find("steering")!.Value.Key.Span, setup);
         return (setup, toe, noToe);
     }
 
@@ -119,7 +120,7 @@ internal static class SteeringBinder
                     + "left, and a wrong sign turns toe-in into toe-out");
         }
 
-        return axis is not null && outer is { } out1 && inner is { } in1 ? new SteeringPoints(axis, out1, in1) : null;
+        return axis is not null && outer is { } out1 && inner is { } in1 ? new SteeringPoints(axis, out1, in1, map.SpanOf("inner")) : null;
     }
 
     /// <summary>Two points of the axis, or inclination, caster and one point.</summary>

@@ -1,4 +1,5 @@
 using TieRodCalc.Steering;
+using TieRodCalc.Yaml.Sources;
 using UnitsNet;
 
 namespace TieRodCalc.Yaml.Binding;
@@ -9,8 +10,8 @@ internal sealed record SteeringArm(Length Arm, JointPlace Joint, Angle RodAngle)
 /// <summary>A steer axis: by a second point, or by its inclination and caster where there is none.</summary>
 internal sealed record SteerAxis(Point Through, Point? Second, Angle Inclination, Angle Caster);
 
-/// <summary>The points of one wheel.</summary>
-internal sealed record SteeringPoints(SteerAxis Axis, Point Outer, Point Inner);
+/// <summary>The points of one wheel, and where the inner one stands in the file.</summary>
+internal sealed record SteeringPoints(SteerAxis Axis, Point Outer, Point Inner, TextSpan InnerAt);
 
 /// <summary>One wheel, in one of the two forms.</summary>
 internal sealed record SteeringWheel(SteeringArm? Arm, SteeringPoints? Points, Angle Camber)

@@ -1,6 +1,7 @@
 using TieRodCalc.Steering;
 using TieRodCalc.Yaml.Sources;
 using TieRodCalc.Yaml.Tree;
+using UnitsNet;
 
 namespace TieRodCalc.Yaml.Binding;
 
@@ -10,7 +11,7 @@ internal static class ToeBinder
     private const string Example = "toe: {now: 1/8 in out, want: 1/16 in in}";
 
     /// <summary>What a job says of toe, or what is missing of it; neither where it could not be read.</summary>
-    public static (JobToe? Toe, Problem? Missing) Bind(MapReader steering, TextSpan key, SteeringSetup setup)
+    public static (JobToe? Toe, Problem? Missing) Bind(MapReader steering, MapReader? toe, TextSpan key, SteeringSetup setup)
     {
         ToeGauges gauges = setup.Gauges;
         if (steering.Find("toe") is not { } entry)
@@ -18,7 +19,7 @@ internal static class ToeBinder
             return (null, Missing(steering, key, $"the job gives no toe: write {Example} in 'steering'"));
         }
 
-        if (steering.Map("toe", Keys.Toe) is not { } toe)
+        if (toe is null)
         {
             return default;
         }
@@ -35,17 +36,23 @@ internal static class ToeBinder
             return (null, Missing(steering, entry.Key.Span, $"the job gives no {missing} toe: write {Example} in 'steering'"));
         }
 
-        if (now?.ToWheels(gauges.Gauge?.Width) is not { } nowOfWheels || want?.ToWheels(gauges.Gauge?.Width) is not { } wantOfWheels)
+        if (now is null || want is null)
         {
             return default;
         }
 
+        if (!now.Readings.Concat(want.Readings).All(gauges.Measures))
+        {
+            return (null, Missing(steering, entry.Key.Span, gauges.Missing));
+        }
+
+        Length? width = gauges.Gauge?.Width;
         JobToe read = new()
         {
             Now = now,
             Want = want,
-            NowOfWheels = nowOfWheels,
-            WantOfWheels = wantOfWheels,
+            NowOfWheels = now.ToWheels(width)!.Value,
+            WantOfWheels = want.ToWheels(width)!.Value,
             Gauge = gauges.Gauge,
             Plates = gauges.Plates,
             Tire = gauges.Tire,

@@ -1,6 +1,5 @@
 using TieRodCalc.Steering;
 using TieRodCalc.Text;
-using TieRodCalc.Yaml.Tree;
 using UnitsNet;
 
 namespace TieRodCalc.Yaml.Binding;
@@ -9,11 +8,10 @@ namespace TieRodCalc.Yaml.Binding;
 /// <param name="Plates">Width of the toe plates, or null.</param>
 /// <param name="Tire">Diameter of the tire, or null.</param>
 /// <param name="At">Which of them lengths are measured across, or null where that is not said.</param>
-/// <param name="Unread">Whether something was said and could not be read; that has its problem then.</param>
-internal sealed record ToeGauges(Length? Plates, Length? Tire, GaugePlace? At, bool Unread)
+internal sealed record ToeGauges(Length? Plates, Length? Tire, GaugePlace? At)
 {
     /// <summary>Of a job that says nothing.</summary>
-    public static ToeGauges None { get; } = new(null, null, null, false);
+    public static ToeGauges None { get; } = new(null, null, null);
 
     /// <summary>What lengths are measured across: what is said, or else the only one; the plates where nothing is a length.</summary>
     public ToeGauge? Gauge => (At, Plates, Tire) switch
@@ -23,27 +21,28 @@ internal sealed record ToeGauges(Length? Plates, Length? Tire, GaugePlace? At, b
         _ => null,
     };
 
+    /// <summary>What is missing to make an angle of a length, in words.</summary>
+    public string Missing => Undecided
+        ? "plates and tire are both given: say in 'toe' of 'steering' which of them a toe as a length is measured across, at: plates or at: tire"
+        : "a toe as a length needs what it is measured across: 'plates' or 'tire' in 'steering'";
+
     private bool Undecided => At is null && Plates is not null && Tire is not null;
 
-    public static ToeGauges Read(MapReader steering)
+    /// <param name="steering">The steering.</param>
+    /// <param name="toe">Its toe, or null.</param>
+    public static ToeGauges Read(MapReader steering, MapReader? toe)
     {
-        Length? plates = steering.Exact("plates", Least.AboveZero);
-        Length? tire = steering.Exact("tire", Least.AboveZero);
-        GaugePlace? at = null;
-        bool unread = (steering.Has("plates") && plates is null) || (steering.Has("tire") && tire is null);
-        if (steering.Find("toe")?.Value is MapNode && steering.Map("toe", Keys.Toe) is { } toe)
+        GaugePlace? at = toe?.Choose("at", Choices.Gauge);
+        if (at is { } place && !steering.Has(Names.Of(place)))
         {
-            at = toe.Choose("at", Choices.Gauge);
-            unread |= toe.Has("at") && at is null;
-            if (at is { } place && !steering.Has(Names.Of(place)))
-            {
-                toe.Findings.Problem(toe.SpanOf("at"), $"'{Names.Of(place)}' is missing in {steering.Title}");
-                unread = true;
-            }
+            toe!.Findings.Problem(toe.SpanOf("at"), $"'{Names.Of(place)}' is missing in {steering.Title}");
         }
 
-        return new ToeGauges(plates, tire, at, unread);
+        return new ToeGauges(steering.Exact("plates", Least.AboveZero), steering.Exact("tire", Least.AboveZero), at);
     }
+
+    /// <summary>Whether a toe can be made an angle, as far as what it is measured across is concerned.</summary>
+    public bool Measures(ToeReading toe) => toe.AsLength is not { Value: not 0 } || (!Undecided && Gauge is not null);
 
     /// <summary>A toe as a single value, or null where it is not there or could not be read; the latter has its problem.</summary>
     /// <param name="map">Where it stands.</param>
@@ -57,25 +56,12 @@ internal sealed record ToeGauges(Length? Plates, Length? Tire, GaugePlace? At, b
             return null;
         }
 
-        bool isLength = toe.AsLength is { } length && length.Value != 0;
-        if (isLength && Unread)
-        {
-            return null;
-        }
-
-        string? wrong = isLength && Undecided
-            ? "plates and tire are both given: say in 'toe' which of them a toe as a length is measured across, at: plates or at: tire"
-            : isLength && Gauge is null
-            ? "a toe as a length needs what it is measured across: 'plates' or 'tire' in 'steering'"
-            : toe.OfWheel(Gauge?.Width, wheels) is null
-            ? "no wheel has such a toe: it would stand across the car"
-            : null;
-        if (wrong is null)
+        if (!Measures(toe) || toe.OfWheel(Gauge?.Width, wheels) is not null)
         {
             return toe;
         }
 
-        map.Findings.Problem(text.Span, wrong);
+        map.Findings.Problem(text.Span, "no wheel has such a toe: it would stand across the car");
         return null;
     }
 }

@@ -16,6 +16,9 @@ public sealed record CarToe
     /// <summary>That of the right wheel, or null where the total was given.</summary>
     public ToeReading? Right { get; }
 
+    /// <summary>The readings: the total, or left and right.</summary>
+    public IReadOnlyList<ToeReading> Readings => Total is { } total ? [total] : [Left!, Right!];
+
     /// <summary>The total of both wheels.</summary>
     public static CarToe OfTotal(ToeReading total)
     {

@@ -79,7 +79,10 @@ internal sealed record WheelCase(CarSide Side, Triple Lower, Triple Upper, Tripl
     }
 
     /// <summary>Length of the rod after a right-handed turn about the steer axis, upward.</summary>
-    public double RodLengthAt(double turn) => Lower.Plus(Turned(Outer.Less(Lower), turn)).Less(Inner).Size;
+    public double RodLengthAt(double turn) => JointAfter(turn).Less(Inner).Size;
+
+    /// <summary>The outer joint after a turn.</summary>
+    public Triple JointAfter(double turn) => Lower.Plus(Turned(Outer.Less(Lower), turn));
 
     /// <summary>Toe after a turn: the wheel's ground line is (spin axis) x z, and in is toward the car's center line.</summary>
     public double ToeAt(double turn)
