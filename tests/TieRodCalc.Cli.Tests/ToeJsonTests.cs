@@ -169,7 +169,7 @@ public sealed class ToeJsonTests
         [
             "side", "rod", "outcome", "refused", "present_mm", "wanted_mm", "change_mm", "turned", "turns", "exact_turns", "step_turns",
             "flats", "direction", "seen_from", "toe_now_deg", "toe_want_deg", "toe_after_deg", "toe_after_at_plates_mm",
-            "toe_after_at_tire_mm", "left_over_deg", "toe_per_step_deg", "adjust", "reachable", "joints",
+            "toe_after_at_tire_mm", "left_over_deg", "toe_per_step_deg", "past_a_limit", "adjust", "reachable", "joints",
         ];
         foreach (JsonElement root in (JsonElement[])[Json(Both), Json(Both.WithToe("{now: 0 in, want: 120 mm in}"), 1)])
         {

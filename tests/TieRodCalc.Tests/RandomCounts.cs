@@ -25,8 +25,8 @@ internal static class RandomCounts
             ? count
             : DefaultRods;
 
-    /// <summary>Random steering geometries: a tenth of the rods.</summary>
-    public static int Geometries => Math.Max(1, Rods / 10);
+    /// <summary>Random steering geometries: as many as rods.</summary>
+    public static int Geometries => Rods;
 
     /// <summary>Spoiled part and job files: three for every twenty rods.</summary>
     public static int Files => Math.Max(200, Rods * 3 / 20);

@@ -59,6 +59,7 @@ internal static class ToeJson
         AtWidth(move.After, report.Toe.Tire),
         JsonNumber.Of(move.LeftOver?.Degrees),
         JsonNumber.Of(move.ToePerStep?.Degrees),
+        move.Shorter is null ? null : move.PastALimit,
         move is { Shorter: { } shorter, Longer: { } longer }
             ? new ToeAdjustJson(JsonNumber.Of(shorter.Turns), JsonNumber.Of(longer.Turns), EndsAt(shorter), EndsAt(longer))
             : null,
@@ -66,7 +67,6 @@ internal static class ToeJson
             ? new ToeReachableJson(
                 Names.Of(refusal.Limit),
                 End(refusal.End),
-                refusal.AlreadyPassed,
                 JsonNumber.Of(Math.Abs(refusal.ReachableTurns)),
                 JsonNumber.Of(refusal.ReachableFlats),
                 JsonNumber.Of(refusal.ReachableToe?.Degrees))

@@ -35,13 +35,14 @@ internal sealed record ToeSideJson(
     double? ToeAfterAtTireMm,
     double? LeftOverDeg,
     double? ToePerStepDeg,
+    bool? PastALimit,
     ToeAdjustJson? Adjust,
     ToeReachableJson? Reachable,
     ToeJointsJson? Joints);
 
 internal sealed record ToeAdjustJson(double ShorterTurns, double LongerTurns, EndsAtJson? ShorterEndsAt, EndsAtJson? LongerEndsAt);
 
-internal sealed record ToeReachableJson(string Limit, string? End, bool AlreadyPassed, double Turns, double? Flats, double? ToeDeg);
+internal sealed record ToeReachableJson(string Limit, string? End, double Turns, double? Flats, double? ToeDeg);
 
 internal sealed record ToeJointsJson(ToeJointJson? Inner, ToeJointJson? Outer);
 

@@ -115,7 +115,7 @@ internal sealed class ToeText
     {
         MoveOutcome.Holds => Order(move),
         MoveOutcome.NotChecked => $"{Order(move)}, LIMITS NOT CHECKED",
-        MoveOutcome.Refused when move.Refusal!.AlreadyPassed => "REFUSED, THE ROD IS PAST A LIMIT AS IT IS",
+        MoveOutcome.Refused when move.PastALimit => "REFUSED, THE ROD IS PAST A LIMIT AS IT IS",
         MoveOutcome.Refused => "REFUSED, THE ROD RUNS OUT ON THE WAY",
         MoveOutcome.InLine => "NO ANSWER, THE ROD IS IN LINE WITH THE STEER AXIS",
         MoveOutcome.PresentOutOfReach => "NO ANSWER, ROD AND STEERING DO NOT GO TOGETHER",
@@ -138,7 +138,7 @@ internal sealed class ToeText
     {
         switch (move)
         {
-            case { Refusal: { AlreadyPassed: true } refusal }:
+            case { PastALimit: true, Refusal: { } refusal }:
                 _page.Sentence(
                     $"As it is, the rod is past its limit already: {Limit(refusal)}. Do not drive it, and do not set toe with it; plan tells "
                         + "what it needs.");
@@ -229,7 +229,7 @@ internal sealed class ToeText
             {
                 _page.Row("and then", $"{Wheel(after)}: {Page.Whole(ToeFormat.LeftOver(move.LeftOver!.Value))}");
             }
-            else if (move.Refusal is { AlreadyPassed: false, ReachableToe: { } reachable })
+            else if (move is { PastALimit: false, Refusal.ReachableToe: { } reachable })
             {
                 _page.Row("with what can be turned", Wheel(reachable));
             }
@@ -311,7 +311,7 @@ internal sealed class ToeText
     }
 
     private static bool IsHeadline(ToeWarning warning) => warning.Code is
-        ToeWarningCode.NotLocked or ToeWarningCode.NotBuildable or ToeWarningCode.CutNotKnown;
+        ToeWarningCode.NotLocked or ToeWarningCode.PastALimit or ToeWarningCode.NotBuildable or ToeWarningCode.CutNotKnown;
 
     private static string Limit(MoveRefusal refusal) =>
         $"{Names.Of(refusal.Limit)}{(refusal.End is { } end ? $" of the {Names.Of(end)} end" : string.Empty)}";

@@ -102,6 +102,9 @@ public sealed record ToeMove
     /// <summary>Wanted toe less toe after; null as <see cref="After"/>.</summary>
     public Angle? LeftOver => Want - After;
 
+    /// <summary>True where the rod is past a limit as it is; a move may bring it back inside.</summary>
+    public bool PastALimit { get; init; }
+
     /// <summary>How far the rod can be made shorter from where it is, or null where its setting is not known.</summary>
     public Travel? Shorter { get; init; }
 
@@ -144,9 +147,8 @@ public sealed record MovedJoint(
 /// <summary>Why a move is refused.</summary>
 /// <param name="Limit">The limit that would be passed.</param>
 /// <param name="End">The end that it belongs to, or null.</param>
-/// <param name="AlreadyPassed">True where the rod is past it as it is.</param>
 /// <param name="ReachableTurns">The turns that can be made, to the step below, above zero where they lengthen.</param>
 /// <param name="ReachableFlats">The same in flats of the sleeve's hexagon, zero or more; null as <see cref="ToeMove.Flats"/>.</param>
 /// <param name="ReachableToe">Toe of the wheel with them made.</param>
 public sealed record MoveRefusal(
-    Limit Limit, RodSide? End, bool AlreadyPassed, double ReachableTurns, double? ReachableFlats, Angle? ReachableToe);
+    Limit Limit, RodSide? End, double ReachableTurns, double? ReachableFlats, Angle? ReachableToe);

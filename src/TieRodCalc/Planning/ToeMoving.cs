@@ -91,6 +91,7 @@ internal sealed class ToeMoving
             Part = _part,
             Lengthens = Lengthens,
             Step = _step,
+            PastALimit = _setting is { } now && Misses(now),
             Shorter = TravelNow(longer: false),
             Longer = TravelNow(longer: true),
         };
@@ -189,16 +190,14 @@ internal sealed class ToeMoving
         }
 
         (Travel onward, Travel back) = turns < 0 ? (move.Shorter!, move.Longer!) : (move.Longer!, move.Shorter!);
-        bool passed = Misses(now);
         bool ahead = onward.Turns < Math.Abs(turns) || onward.Turns == 0;
         Travel? obstacle = ahead ? onward : back.Turns == 0 ? back : null;
-        double reachable = passed ? 0 : Math.CopySign(Math.Floor((onward.Turns + Noise) / _step) * _step, turns);
+        double reachable = move.PastALimit ? 0 : Math.CopySign(Math.Floor((onward.Turns + Noise) / _step) * _step, turns);
 
         // Where neither way is closed, no thread of this depth engages enough, wherever the rod is turned.
         return new MoveRefusal(
             obstacle?.EndsAt ?? Limit.Engagement,
             obstacle is null ? RodSide.Inner : obstacle.End,
-            passed,
             reachable,
             Flats(reachable),
             curve.ToeAt(reachable));

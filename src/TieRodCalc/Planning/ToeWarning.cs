@@ -19,6 +19,9 @@ public enum ToeWarningCode
     /// <summary>The end may have been cut, and by how much is not known: the limits were not checked.</summary>
     CutNotKnown,
 
+    /// <summary>The rod is past a limit as it is; the move brings it back inside.</summary>
+    PastALimit,
+
     /// <summary>No joint of the rod is locked.</summary>
     NotLocked,
 

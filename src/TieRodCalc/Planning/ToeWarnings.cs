@@ -36,6 +36,11 @@ internal static class ToeWarnings
             warnings.Add(new(ToeWarningCode.NotLocked, move.Side));
         }
 
+        if (move is { PastALimit: true, Outcome: MoveOutcome.Holds })
+        {
+            warnings.Add(new(ToeWarningCode.PastALimit, move.Side));
+        }
+
         if (!rod.PresentMeasured)
         {
             warnings.Add(new(ToeWarningCode.PresentLengthPlanned, move.Side));

@@ -205,6 +205,7 @@ public static class Names
         ToeWarningCode.SettingFromPlan => "setting-from-plan",
         ToeWarningCode.NotBuildable => "not-buildable",
         ToeWarningCode.CutNotKnown => "cut-not-known",
+        ToeWarningCode.PastALimit => "past-a-limit",
         ToeWarningCode.NotLocked => "not-locked",
         ToeWarningCode.LittleRoomForTheNut => "little-room-for-the-nut",
         ToeWarningCode.HalvesAssumed => "halves-assumed",

@@ -21,6 +21,8 @@ public sealed class ToeSentences(LengthDisplay unit)
             ToeWarningCode.NotLocked =>
                 $"NOTHING LOCKS THE ROD, {wheel}: no joint has a jam nut or a clamp. It will turn itself out of adjustment and apart. "
                     + "Do not drive it.",
+            ToeWarningCode.PastALimit =>
+                $"THE ROD IS PAST A LIMIT AS IT IS, {wheel}: do not drive it before the turns below are made; they bring it back inside.",
             ToeWarningCode.PresentLengthPlanned =>
                 $"Length of the rod, {wheel}: not said to be measured on the car; the planned length is taken for the present one. Where "
                     + "it differs, write it down as built: {center_to_center: } and ask again.",

@@ -70,6 +70,7 @@ internal sealed record WheelCase(CarSide Side, Triple Lower, Triple Upper, Tripl
                 .Select(step => 2 * MostTurn * step / Steps)
                 .Select(turn => Math.Sign(wheel.RodLengthAt(turn + Ahead) - wheel.RodLengthAt(turn - Ahead)))
                 .Distinct()
+                .Take(2)
                 .Count() == 1;
             if (clear)
             {
@@ -84,18 +85,51 @@ internal sealed record WheelCase(CarSide Side, Triple Lower, Triple Upper, Tripl
     /// <summary>The outer joint after a turn.</summary>
     public Triple JointAfter(double turn) => Lower.Plus(Turned(Outer.Less(Lower), turn));
 
-    /// <summary>Toe after a turn: the wheel's ground line is (spin axis) x z, and in is toward the car's center line.</summary>
-    public double ToeAt(double turn)
+    /// <summary>The spin axis, to the car's left, of a wheel with toe and camber: turned about x by camber, then about z by toe.</summary>
+    public Triple SpinOf(double toe, double camber)
     {
-        Triple spin = Turned(new Triple(0, 1, 0), turn);
+        double outward = Side == CarSide.Left ? -1 : 1;
+        (double leanSine, double leanCosine) = Math.SinCos(outward * camber);
+        (double toeSine, double toeCosine) = Math.SinCos(outward * toe);
+        return new Triple(-toeSine * leanCosine, toeCosine * leanCosine, leanSine);
+    }
+
+    /// <summary>Toe after a turn: the wheel's ground line is (spin axis) x z, and in is toward the car's center line.</summary>
+    public double ToeAt(double turn) => ToeAt(turn, new Triple(0, 1, 0));
+
+    /// <summary>The same with another spin axis before the turn.</summary>
+    public double ToeAt(double turn, Triple start)
+    {
+        Triple spin = Turned(start, turn);
         Triple forward = new(spin.Y, -spin.X, 0);
         double toRight = Math.Atan2(-forward.Y, forward.X);
         return Side == CarSide.Left ? toRight : -toRight;
     }
 
+    /// <summary>The turn that gives a toe, within the most turn.</summary>
+    public double TurnForToe(double toe, Triple start) =>
+        Brent.FindRoot(turn => ToeAt(turn, start) - toe, -1.05 * MostTurn, 1.05 * MostTurn, Fine, Steps);
+
     /// <summary>The turn that a rod of a length gives, within the most turn.</summary>
     public double TurnFor(double length) =>
         Brent.FindRoot(turn => RodLengthAt(turn) - length, -1.05 * MostTurn, 1.05 * MostTurn, Fine, Steps);
+
+    /// <summary>
+    /// Toe in radians for a millimeter of rod, at the start: a turn makes the rod longer by u.(k x arm), u along the rod from the inner
+    /// joint, and moves the spin axis by k x spin.
+    /// </summary>
+    public double ToePerMm(Triple spin)
+    {
+        Triple axis = Upper.Less(Lower);
+        Triple k = new(axis.X / axis.Size, axis.Y / axis.Size, axis.Z / axis.Size);
+        Triple arm = Outer.Less(Lower);
+        Triple moved = new(k.Y * arm.Z - k.Z * arm.Y, k.Z * arm.X - k.X * arm.Z, k.X * arm.Y - k.Y * arm.X);
+        Triple rod = Outer.Less(Inner);
+        double longer = (rod.X * moved.X + rod.Y * moved.Y + rod.Z * moved.Z) / rod.Size;
+        Triple spun = new(k.Y * spin.Z - k.Z * spin.Y, k.Z * spin.X - k.X * spin.Z, k.X * spin.Y - k.Y * spin.X);
+        double toRight = (spun.X * spin.Y - spun.Y * spin.X) / (spin.X * spin.X + spin.Y * spin.Y);
+        return (Side == CarSide.Left ? toRight : -toRight) / longer;
+    }
 
     /// <summary>The rotation matrix about the unit vector k: R = cos I + sin [k]x + (1 - cos) k k'.</summary>
     private Triple Turned(Triple v, double turn)
