@@ -50,7 +50,7 @@ internal readonly record struct StripFactors(double Dilation, double MaleBending
     private static double MaleBendingOf(double Rs)
     {
         // The polynomial dips by 0.2 percent at 2.017; a female that gets stronger must not count against the male.
-        const double Dip = 2.017;
+        const double Dip = 2.016879471;
         double within = Math.Min(Rs, StrongFemale);
         return within <= Even ? LeastBending : within < Dip ? Math.Min(Polynomial(within), Polynomial(Dip)) : Polynomial(within);
 

@@ -1,6 +1,6 @@
 using MathNet.Numerics.RootFinding;
-using TieRodCalc.Tests.Steering;
 using TieRodCalc.Steering;
+using TieRodCalc.Tests.Steering;
 using TieRodCalc.Yaml;
 
 namespace TieRodCalc.Tests.Yaml;
