@@ -14,6 +14,7 @@ public sealed class DocumentTests
     [Theory]
     [InlineData("README.md")]
     [InlineData("docs/threads.md")]
+    [InlineData("docs/toe.md")]
     public void Shown_output_is_real(string document)
     {
         string path = Path.Combine(Repository.Root, document);
@@ -22,6 +23,23 @@ public sealed class DocumentTests
         if (Environment.GetEnvironmentVariable("TIERODCALC_UPDATE_DOCS") is { Length: > 0 })
         {
             File.WriteAllText(path, after);
+        }
+
+        Assert.Equal(after, before);
+    }
+
+    [Fact]
+    public void The_shown_picture_is_real()
+    {
+        string shown = Path.Combine(Repository.Root, "docs", "toe-over-turns.svg");
+        string drawn = Path.Combine(Path.GetTempPath(), $"{Guid.NewGuid()}.svg");
+        string before = File.Exists(shown) ? File.ReadAllText(shown) : string.Empty;
+        CommandProcess.Output("toe", "catalog-samples/jobs/car-27.yaml", "--picture", drawn);
+        string after = File.ReadAllText(drawn);
+        File.Delete(drawn);
+        if (Environment.GetEnvironmentVariable("TIERODCALC_UPDATE_DOCS") is { Length: > 0 })
+        {
+            File.WriteAllText(shown, after);
         }
 
         Assert.Equal(after, before);

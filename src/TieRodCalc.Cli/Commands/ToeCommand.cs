@@ -19,9 +19,8 @@ internal static class ToeCommand
         Command command = source.AddTo(new Command(
             "toe",
             "Count the turns of each rod from the measured to the wanted toe: which way, how far, what the plates say then, and whether "
-            + "a rod runs out of thread on the way. Half of the change is each rod's; where each wheel's toe was measured, each goes to "
-            + "its own, and the steering wheel comes back to center.\n"
-            + "Example: tierodcalc toe catalog-samples/jobs/car-27-toe.yaml --picture toe.svg"));
+            + "a rod runs out of thread on the way.\n"
+            + "Example: tierodcalc toe catalog-samples/jobs/car-27.yaml --picture toe.svg"));
         command.Add(leftOnly);
         command.Add(rightOnly);
         picture.AddTo(command);
