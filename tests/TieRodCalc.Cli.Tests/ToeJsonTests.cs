@@ -55,7 +55,10 @@ public sealed class ToeJsonTests
     {
         // An eighth of a turn: 0.1875 mm out of each face. The setting of the plan is 71.875 and 33.125 mm in; the lead is 1.5 mm and the
         // countersink 0.75 mm; 1.5 diameters are 24 mm.
-        JsonElement joints = Json(Both).GetProperty("sides")[0].GetProperty("joints");
+        JsonElement side = Json(Both).GetProperty("sides")[0];
+        Assert.Equal((13.75 / 3) - 0.125, side.GetProperty("adjust_after").Number("longer_turns"), Near);
+        Assert.Equal((12.0 / 3) + 0.125, side.GetProperty("adjust_after").Number("shorter_turns"), Near);
+        JsonElement joints = side.GetProperty("joints");
 
         JsonElement inner = joints.GetProperty("inner");
         Assert.Equal(110 - 71.875, inner.Number("showing_now_mm"), Near);
@@ -169,7 +172,7 @@ public sealed class ToeJsonTests
         [
             "side", "rod", "outcome", "refused", "present_mm", "wanted_mm", "change_mm", "turned", "turns", "exact_turns", "step_turns",
             "flats", "direction", "seen_from", "toe_now_deg", "toe_want_deg", "toe_after_deg", "toe_after_at_plates_mm",
-            "toe_after_at_tire_mm", "left_over_deg", "toe_per_step_deg", "past_a_limit", "adjust", "reachable", "joints",
+            "toe_after_at_tire_mm", "left_over_deg", "toe_per_step_deg", "past_a_limit", "adjust", "adjust_after", "reachable", "joints",
         ];
         foreach (JsonElement root in (JsonElement[])[Json(Both), Json(Both.WithToe("{now: 0 in, want: 120 mm in}"), 1)])
         {

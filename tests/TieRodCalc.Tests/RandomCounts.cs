@@ -28,6 +28,9 @@ internal static class RandomCounts
     /// <summary>Random steering geometries: as many as rods.</summary>
     public static int Geometries => Rods;
 
+    /// <summary>Random pairs of threads: a tenth of the rods.</summary>
+    public static int Pairs => Math.Max(1, Rods / 10);
+
     /// <summary>Spoiled part and job files: three for every twenty rods.</summary>
     public static int Files => Math.Max(200, Rods * 3 / 20);
 

@@ -55,7 +55,7 @@ internal static class ToeCommand
         }
 
         ToeReport report = task.Report(read.Reading.Notes);
-        if (!picture.Write(parsed, () => ToePicture.Of(report.Plan, report.RodNames, report.Toe, report.Job.Name, report.Job.Units), terminal))
+        if (!picture.Write(parsed, () => ToePicture.Of(report), terminal))
         {
             return ExitStatus.WrongInput;
         }

@@ -61,8 +61,9 @@ internal static class ToeJson
         JsonNumber.Of(move.ToePerStep?.Degrees),
         move.Shorter is null ? null : move.PastALimit,
         move is { Shorter: { } shorter, Longer: { } longer }
-            ? new ToeAdjustJson(JsonNumber.Of(shorter.Turns), JsonNumber.Of(longer.Turns), EndsAt(shorter), EndsAt(longer))
+            ? Adjust(shorter, longer)
             : null,
+        move is { ShorterAfter: { } shorterAfter, LongerAfter: { } longerAfter } ? Adjust(shorterAfter, longerAfter) : null,
         move.Refusal is { } refusal
             ? new ToeReachableJson(
                 Names.Of(refusal.Limit),
@@ -77,6 +78,9 @@ internal static class ToeJson
 
     private static double? AtWidth(Angle? toe, Length? width) =>
         toe is { } angle && width is { } across ? JsonNumber.Mm(Toe.AtPlates(angle, across)) : null;
+
+    private static ToeAdjustJson Adjust(Travel shorter, Travel longer) =>
+        new(JsonNumber.Of(shorter.Turns), JsonNumber.Of(longer.Turns), EndsAt(shorter), EndsAt(longer));
 
     private static EndsAtJson? EndsAt(Travel travel) =>
         travel.EndsAt is { } limit ? new EndsAtJson(Names.Of(limit), End(travel.End)) : null;

@@ -37,6 +37,7 @@ internal sealed record ToeSideJson(
     double? ToePerStepDeg,
     bool? PastALimit,
     ToeAdjustJson? Adjust,
+    ToeAdjustJson? AdjustAfter,
     ToeReachableJson? Reachable,
     ToeJointsJson? Joints);
 

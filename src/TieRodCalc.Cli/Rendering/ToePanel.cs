@@ -120,7 +120,8 @@ internal sealed class ToePanel
             yield return new Mark(
                 MarkKind.After,
                 refusal.ReachableTurns,
-                $"as far as it goes, {ToeFormat.Turns(refusal.ReachableTurns)} {Names.Of(_move.Direction!.Value)}: {ToeFormat.Of(reachable)}");
+                $"as far as it goes, {ToeFormat.Turns(refusal.ReachableTurns)} {Names.Of(_move.Direction!.Value)}: "
+                    + ToeFormat.Of(reachable));
         }
     }
 

@@ -1,8 +1,6 @@
 using System.Globalization;
 using System.Xml.Linq;
 using TieRodCalc.Planning;
-using TieRodCalc.Text;
-using TieRodCalc.Yaml;
 
 namespace TieRodCalc.Cli.Rendering;
 
@@ -21,24 +19,20 @@ internal static class ToePicture
     private static readonly XNamespace Svg = "http://www.w3.org/2000/svg";
 
     /// <summary>The picture of a plan of toe.</summary>
-    /// <param name="plan">The plan.</param>
-    /// <param name="rodNames">The name of the rod of each move.</param>
-    /// <param name="toe">What the job says of toe.</param>
-    /// <param name="title">What the job is called, or null.</param>
-    /// <param name="unit">The job's unit.</param>
-    public static string Of(ToePlan plan, IReadOnlyList<string> rodNames, JobToe toe, string? title, LengthDisplay unit)
+    public static string Of(ToeReport report)
     {
-        int height = Header + (plan.Moves.Count * ToePanel.Height);
+        IReadOnlyList<ToeMove> moves = report.Plan.Moves;
+        int height = Header + (moves.Count * ToePanel.Height);
         List<XElement> drawn = [];
         List<string> words = [];
-        for (int index = 0; index < plan.Moves.Count; index++)
+        for (int index = 0; index < moves.Count; index++)
         {
-            ToePanel panel = new(plan.Moves[index], rodNames[index], toe, unit);
+            ToePanel panel = new(moves[index], report.RodNames[index], report.Toe, report.Job.Units);
             drawn.Add(Element("g", [("transform", $"translate(0 {Header + (index * ToePanel.Height)})")], [.. panel.Draw()]));
             words.AddRange(panel.Words);
         }
 
-        string name = $"Toe over turns{(title is null ? string.Empty : $": {title}")}";
+        string name = report.Job.Name is { } job ? $"Toe over turns: {job}" : "Toe over turns";
         XElement picture = Element(
             "svg",
             [

@@ -12,7 +12,7 @@ namespace TieRodCalc.Yaml.Binding;
 /// <param name="Want">The toe that is wanted.</param>
 internal sealed record ExistingRod(Length Rod, CarToe Toe, CarToe Want)
 {
-    /// <summary>Reads <c>{rod:, toe:, want:}</c>; null where a part of it is missing or could not be read, which has its problem then.</summary>
+    /// <summary>Reads <c>{rod:, toe:, want:}</c>; null where a part is missing or could not be read, which has its problem then.</summary>
     public static ExistingRod? Read(MapReader map, ToeGauges gauges)
     {
         Measured? rod = map.Dimension("rod", Least.AboveZero, needed: true);

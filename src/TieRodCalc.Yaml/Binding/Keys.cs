@@ -38,7 +38,8 @@ internal static class Keys
 
     public static readonly string[] Built = ["center_to_center", "showing", "cut"];
 
-    public static readonly string[] Steering = ["layout", "held", "left", "right", "arm", "joint", "rod_angle", "camber", "plates", "tire", "toe"];
+    public static readonly string[] Steering =
+        ["layout", "held", "left", "right", "arm", "joint", "rod_angle", "camber", "plates", "tire", "toe"];
 
     public static readonly string[] SteeringSide = ["arm", "joint", "rod_angle", "axis", "outer", "inner", "camber"];
 

@@ -54,8 +54,8 @@ internal static class OneRod
                 string far = side == "left" ? "right" : "left";
                 map.Findings.Problem(
                     own.InnerAt,
-                    $"with one rod between the wheels the inner joint of the {side} wheel is the outer joint of the {far} one, and they are "
-                        + $"{Wording.Mm(own.Inner.DistanceTo(other.Outer))} apart");
+                    $"with one rod between the wheels the inner joint of the {side} wheel is the outer joint of the {far} one, and they "
+                        + $"are {Wording.Mm(own.Inner.DistanceTo(other.Outer))} apart");
             }
         }
     }

@@ -63,7 +63,11 @@ internal sealed class RodBinder(LoadedFile file, PartTables tables, PlanRules jo
             return read;
         }
 
-        read = read with { Rod = read.NotPlanned is null ? rod : null, Request = read.NotPlanned is null && rod is not null ? request : null };
+        if (read.NotPlanned is null && rod is not null)
+        {
+            read = read with { Rod = rod, Request = request };
+        }
+
         return OnCar.Place(read, map, rod, SocketRod(parts), request, steering);
     }
 
@@ -73,7 +77,9 @@ internal sealed class RodBinder(LoadedFile file, PartTables tables, PlanRules jo
         Shorter = shorter,
         Longer = longer,
         Rules = rules,
-        Steering = steering.WheelOf(side) is { } wheel ? wheel.Wheel.With(wheel.Side, target) : null,
+        Steering = steering.WheelOf(side) is { } wheel
+            ? wheel.Wheel.With(wheel.Side, target).Aligned(Angle.Zero, wheel.Wheel.Camber)
+            : null,
         ToeOfBothWheels = steering.OneRodTurns is not null,
         Plates = steering.Gauges.Plates,
     };

@@ -23,7 +23,8 @@ internal sealed record ToeGauges(Length? Plates, Length? Tire, GaugePlace? At)
 
     /// <summary>What is missing to make an angle of a length, in words.</summary>
     public string Missing => Undecided
-        ? "plates and tire are both given: say in 'toe' of 'steering' which of them a toe as a length is measured across, at: plates or at: tire"
+        ? "plates and tire are both given: say in 'toe' of 'steering' which of them a toe as a length is measured across, at: plates or "
+            + "at: tire"
         : "a toe as a length needs what it is measured across: 'plates' or 'tire' in 'steering'";
 
     private bool Undecided => At is null && Plates is not null && Tire is not null;

@@ -111,6 +111,12 @@ public sealed record ToeMove
     /// <summary>How far it can be made longer.</summary>
     public Travel? Longer { get; init; }
 
+    /// <summary>How far the rod can be made shorter after the move, or null where it is not known or the move is refused.</summary>
+    public Travel? ShorterAfter { get; init; }
+
+    /// <summary>How far it can be made longer then.</summary>
+    public Travel? LongerAfter { get; init; }
+
     /// <summary>The threaded joints after the move, inner before outer; none where its setting is not known or it is refused.</summary>
     public IReadOnlyList<MovedJoint> Joints { get; init; } = [];
 

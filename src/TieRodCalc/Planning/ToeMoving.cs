@@ -92,8 +92,8 @@ internal sealed class ToeMoving
             Lengthens = Lengthens,
             Step = _step,
             PastALimit = _setting is { } now && Misses(now),
-            Shorter = TravelNow(longer: false),
-            Longer = TravelNow(longer: true),
+            Shorter = TravelFrom(_setting, 0, longer: false),
+            Longer = TravelFrom(_setting, 0, longer: true),
         };
         if (_rod.Steering.Turned(_rod.Present)?.Aligned(_now, _rod.Camber) is not { } wheel)
         {
@@ -105,7 +105,8 @@ internal sealed class ToeMoving
         move = move with { Curve = curve, ToePerStep = curve.ToeAt(_step) - _now };
         return answer switch
         {
-            { Length: { } wanted } when Millimeters.Of(wanted) > _dimensions.Offset + Millimeters.Negligible => Counted(move, curve, wanted),
+            { Length: { } wanted } when Millimeters.Of(wanted) > _dimensions.Offset + Millimeters.Negligible =>
+                Counted(move, curve, wanted),
             { Outcome: ToeOutcome.InLine } => move with { Outcome = MoveOutcome.InLine },
             _ => move,
         };
@@ -116,8 +117,16 @@ internal sealed class ToeMoving
         double exact = curve.TurnsTo(Millimeters.Of(wanted));
         double turns = Math.Round(exact / _step, MidpointRounding.AwayFromZero) * _step;
         MoveRefusal? refusal = Refusal(move, curve, turns);
-        move = move with
+        Angle? after = refusal is null ? curve.ToeAt(turns) : null;
+        if (refusal is null && after is null)
         {
+            return move;
+        }
+
+        Setting? then = refusal is null && _setting is { } now ? After(now, turns) : null;
+        return move with
+        {
+            Outcome = refusal is not null ? MoveOutcome.Refused : _setting is null ? MoveOutcome.NotChecked : MoveOutcome.Holds,
             Wanted = wanted,
             ExactTurns = exact,
             Turns = turns,
@@ -125,12 +134,11 @@ internal sealed class ToeMoving
             ExactFlats = Flats(exact),
             Direction = Direction(turns),
             Refusal = refusal,
-            After = refusal is null ? curve.ToeAt(turns) : null,
+            After = after,
+            ShorterAfter = TravelFrom(then, turns, longer: false),
+            LongerAfter = TravelFrom(then, turns, longer: true),
+            Joints = then is { } setting ? Joints(setting) : [],
         };
-        return refusal is not null ? move with { Outcome = MoveOutcome.Refused }
-            : move.After is null ? move
-            : _setting is null ? move with { Outcome = MoveOutcome.NotChecked }
-            : move with { Outcome = MoveOutcome.Holds, Joints = Joints(turns) };
     }
 
     private (TurnedPart Part, double Step) Turned()
@@ -176,7 +184,9 @@ internal sealed class ToeMoving
         : Lengthens == TurnDirection.Clockwise ? TurnDirection.Counterclockwise
         : TurnDirection.Clockwise;
 
-    private Travel? TravelNow(bool longer) => _setting is { } now ? Travel.Of(_dimensions, _motion, _axial, now, longer) : null;
+    private Travel? TravelFrom(Setting? setting, double turns, bool longer) => setting is { } from
+        ? Travel.Of(_dimensions, _motion, _axial + turns * _motion.AxialPerTurn, from, longer)
+        : null;
 
     /// <summary>
     /// What keeps the rod from being turned so far; null where nothing does. The limits are straight lines over the turns, so that
@@ -207,30 +217,24 @@ internal sealed class ToeMoving
 
     private Setting After(Setting now, double turns) => now.Moved(_motion, turns * _motion.AxialPerTurn);
 
-    private List<MovedJoint> Joints(double turns)
+    private MovedJoint[] Joints(Setting then)
     {
-        Setting after = After(_setting!.Value, turns);
-        List<MovedJoint> joints = [Joint(RodSide.Inner, _setting.Value, after)];
-        if (_rod.Rod is not null)
-        {
-            joints.Add(Joint(RodSide.Outer, _setting.Value, after));
-        }
-
-        return joints;
+        MovedJoint inner = Joint(RodSide.Inner, then);
+        return _rod.Rod is null ? [inner] : [inner, Joint(RodSide.Outer, then)];
     }
 
-    private MovedJoint Joint(RodSide side, Setting now, Setting after)
+    private MovedJoint Joint(RodSide side, Setting then)
     {
         JointDimensions joint = _dimensions[side];
-        double cut = after.Cuts[side];
+        double cut = then.Cuts[side];
         bool nut = _rod.Rod is { } rod ? rod.Parts.NutAt(side) is not null : _rod.SocketRod!.Nut is not null;
         return new MovedJoint(
             side,
-            Mm(joint.Showing(now[side], cut)),
-            Mm(joint.Showing(after[side], cut)),
-            Mm(joint.Engaged(after[side], cut)),
+            Mm(joint.Showing(_setting!.Value[side], cut)),
+            Mm(joint.Showing(then[side], cut)),
+            Mm(joint.Engaged(then[side], cut)),
             Mm(joint.Required),
-            Mm(joint.NutRoom(after[side], cut)),
+            Mm(joint.NutRoom(then[side], cut)),
             nut ? joint.NutLoosens : null,
             Mm(joint.Pitch));
     }

@@ -17,7 +17,9 @@ public enum ToeOutcome
 
 /// <summary>The toe that a rod length gives.</summary>
 /// <param name="Outcome">Whether there is an answer.</param>
-/// <param name="Toe">Toe-in positive; null where there is no answer. At the geometry's own rod length it is zero, or what was given.</param>
+/// <param name="Toe">
+/// Toe-in positive; null where there is no answer. At the geometry's own rod length it is zero, or what was given.
+/// </param>
 /// <param name="Shortest">Shortest rod that an angle of the wheel reaches.</param>
 /// <param name="Longest">Longest rod that an angle of the wheel reaches.</param>
 public readonly record struct ToeAnswer(ToeOutcome Outcome, Angle? Toe, Length Shortest, Length Longest);

@@ -20,7 +20,9 @@ public readonly record struct WheelToes(Angle Left, Angle Right)
     /// <summary>The same with another toe of one wheel.</summary>
     public WheelToes With(CarSide side, Angle toe) => side == CarSide.Left ? this with { Left = toe } : this with { Right = toe };
 
-    /// <summary>The toe that one wheel must have so that the total across any width is that of others, while the other wheel stays.</summary>
+    /// <summary>
+    /// The toe that one wheel must have so that the total across any width is the wanted one, while the other wheel stays.
+    /// </summary>
     /// <param name="side">The wheel that turns.</param>
     /// <param name="want">The wanted toes; what counts is the sum of their sines.</param>
     /// <returns>The toe, or null where no toe below 90 degrees does.</returns>

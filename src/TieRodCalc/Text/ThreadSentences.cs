@@ -12,7 +12,8 @@ public sealed class ThreadSentences(LengthDisplay unit)
     /// <summary>What the loads of a pair do not have in them.</summary>
     public static string NotInLoads { get; } =
         "Pulled once, steadily, straight along the axis, with exactly the required engagement. Not in it: the female part's own "
-            + "section, bending, knocks and load that comes again and again, all of which break steering parts at far less; nor any factor of safety.";
+            + "section, bending, knocks and load that comes again and again, all of which break steering parts at far less; nor any factor "
+            + "of safety.";
 
     /// <summary>Why a strong male breaks at less than its stress area times its strength.</summary>
     public static string OfSmallerArea { get; } = "by the smaller stress area that counts above 100 ksi";

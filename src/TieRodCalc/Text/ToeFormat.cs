@@ -16,6 +16,9 @@ public static class ToeFormat
     /// <param name="unit">The unit that comes first.</param>
     public static string Of(Length toe, LengthDisplay unit) => LengthFormat.Both(toe.Abs(), unit) + Direction(InUnit(toe, unit));
 
+    /// <summary>The size of a change of toe, without a direction: <c>0.286 deg</c>.</summary>
+    public static string Degrees(Angle angle) => Math.Abs(angle.Degrees).ToString("0.000", CultureInfo.InvariantCulture) + " deg";
+
     /// <summary>How a toe differs from the wanted one: <c>0.050 deg more toe-in than wanted</c>, or <c>as wanted</c>.</summary>
     /// <param name="leftOver">Wanted less reached.</param>
     public static string LeftOver(Angle leftOver) =>
@@ -35,13 +38,14 @@ public static class ToeFormat
     /// <param name="flats">A multiple of a sixty-fourth; its sign is not shown.</param>
     public static string Flats(double flats) => Counted(flats, "flat");
 
+    /// <summary>Turns that are left, in decimals, never more than there are: <c>2.85 turns</c>.</summary>
+    public static string Left(double turns) => Exact(Math.Floor(Math.Abs(turns) * 100 + 1e-4) / 100);
+
     /// <summary>Turns in decimals: <c>0.20 turns</c>.</summary>
     public static string Exact(double turns) => Math.Abs(turns).ToString("0.00", CultureInfo.InvariantCulture) + " turns";
 
     /// <summary>Flats in decimals: <c>1.2 flats</c>.</summary>
     public static string ExactFlats(double flats) => Math.Abs(flats).ToString("0.0", CultureInfo.InvariantCulture) + " flats";
-
-    private static string Degrees(Angle angle) => Math.Abs(angle.Degrees).ToString("0.000", CultureInfo.InvariantCulture) + " deg";
 
     private static double InUnit(Length toe, LengthDisplay unit) => unit == LengthDisplay.Inch
         ? Math.Round(toe.Inches, 3, MidpointRounding.AwayFromZero)

@@ -139,6 +139,12 @@ public class ToeMoveTests(ITestOutputHelper output)
                 Assert.Equal(drawn.Rod.RequiredMm(joint), moved.Required.Millimeters, 1e-5);
                 Assert.Equal(joint.Nut is null, moved.NutLoosens is null);
             }
+
+            foreach ((Travel travel, int way) in new[] { (move.ShorterAfter!, -1), (move.LongerAfter!, 1) })
+            {
+                Assert.True(drawn.Slacks(move.Turns.Value + way * travel.Turns).Min(slack => slack.Left) > -Edge);
+                Assert.True(drawn.Slacks(move.Turns.Value + way * (travel.Turns + 0.01)).Min(slack => slack.Left) < 0);
+            }
         });
 
     [Fact]

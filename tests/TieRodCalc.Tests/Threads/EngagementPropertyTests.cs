@@ -13,7 +13,7 @@ public class EngagementPropertyTests
 
     private const double Rise = 0.0011;
 
-    private static int Count => RandomCounts.Geometries;
+    private static int Count => RandomCounts.Pairs;
 
     /// <summary>The strength ratio is moved from 0.05 to 20, each way, without an outside and with one of any width.</summary>
     [Fact]
