@@ -27,6 +27,11 @@ internal sealed record ExistingRod(Length Rod, CarToe Toe, CarToe Want)
     /// <param name="steering">The job's steering.</param>
     public Length? Target(MapReader map, CarSide? side, SteeringSetup steering)
     {
+        if (!steering.Sound)
+        {
+            return null;
+        }
+
         if (steering.WheelOf(side) is not { } wheel)
         {
             string missing = side is null && steering.OneRodTurns is null

@@ -19,6 +19,7 @@ internal static class SteeringBinder
     /// <summary>The steering, and what it says of toe or what is missing of that.</summary>
     public static (SteeringSetup Setup, JobToe? Toe, Problem? NoToe) Bind(MapReader job)
     {
+        int before = job.Findings.Count;
         if (job.Map("steering", Keys.Steering) is not { } map)
         {
             Problem? missing = job.Has("steering")
@@ -40,9 +41,9 @@ internal static class SteeringBinder
         MapReader? toeMap = map.Map("toe", Keys.Toe);
         ToeGauges gauges = ToeGauges.Read(map, toeMap);
         CarSide? held = Held(map, oneRod);
-        SteeringSetup setup = new(oneRod ? OneRod.Turns(map, held, left, right) : null, left, right, gauges);
+        SteeringSetup setup = new(oneRod ? OneRod.Turns(map, held, left, right) : null, left, right, gauges, true);
         (JobToe? toe, Problem? noToe) = ToeBinder.Bind(map, toeMap, job.Find("steering")!.Value.Key.Span, setup);
-        return (setup, toe, noToe);
+        return (setup with { Sound = map.Findings.Count == before }, toe, noToe);
     }
 
     private static CarSide? Held(MapReader map, bool oneRod)

@@ -34,10 +34,11 @@ internal sealed record SteeringWheel(SteeringArm? Arm, SteeringPoints? Points, A
 /// <param name="Left">The left wheel.</param>
 /// <param name="Right">The right wheel.</param>
 /// <param name="Gauges">What toe is measured across.</param>
-internal sealed record SteeringSetup(CarSide? OneRodTurns, SteeringWheel? Left, SteeringWheel? Right, ToeGauges Gauges)
+/// <param name="Sound">False where something of it could not be read; then what is missing is not asked for again.</param>
+internal sealed record SteeringSetup(CarSide? OneRodTurns, SteeringWheel? Left, SteeringWheel? Right, ToeGauges Gauges, bool Sound)
 {
     /// <summary>Of a job that says nothing.</summary>
-    public static SteeringSetup Unsaid { get; } = new(null, null, null, ToeGauges.None);
+    public static SteeringSetup Unsaid { get; } = new(null, null, null, ToeGauges.None, true);
 
     /// <summary>The wheel that a rod works on, and its side; null where the steering of that wheel is not given.</summary>
     /// <param name="side">The rod's side, or null.</param>

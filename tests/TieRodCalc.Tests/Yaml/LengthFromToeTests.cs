@@ -82,6 +82,12 @@ public class LengthFromToeTests
         Assert.Null(read.Job);
     }
 
+    [Theory]
+    [InlineData("arm: 150, joint: behind axle, plates: 600 mm")]
+    [InlineData("arm: 150 mm, joint: behind axle, plate: 600 mm")]
+    public void Steering_that_could_not_be_read_is_not_also_called_missing(string steering) =>
+        Assert.Single(Marked.Check(Job(steering, "{rod: 400 mm, toe: 2 mm out, want: 4 mm in}")).Problems);
+
     [Fact]
     public void A_rod_without_a_side_is_asked_for_it()
     {

@@ -15,7 +15,7 @@ public class MutationTests
         "tierodcalc: 1\n", "\n  ", "\n    ", "x: y\n", "%YAML 1.2\n",
     ];
 
-    private static readonly string[] Sources = [Samples.Parts, Samples.Job, Samples.WholeJob, WholeJobByItself];
+    private static readonly string[] Sources = [Samples.Parts, Samples.Job, Samples.WholeJob, WholeJobByItself, Samples.OneRod];
 
     /// <summary>Every key and no part file, so that it is sound where it is not spoiled.</summary>
     private static string WholeJobByItself =>
@@ -100,9 +100,22 @@ public class MutationTests
 
     private static void AssertSound(CheckedFile read, string seen)
     {
+        if (read.Job is { } job)
+        {
+            Assert.True((job.Toe is null) != (job.NoToe is null), seen);
+            Assert.True(double.IsFinite(job.Toe is { } toe ? (toe.NowOfWheels.Total + toe.WantOfWheels.Total).Degrees : 0), seen);
+        }
+
         foreach (JobRod rod in read.Job?.Rods ?? [])
         {
             Assert.True((rod.Rod is null && rod.Request is null) != (rod.NotPlanned is null), seen);
+            Assert.True((rod.OnCar is null) != (rod.NotOnCar is null), seen);
+            if (rod.OnCar is { } onCar)
+            {
+                Assert.True((onCar.Rod is null) != (onCar.SocketRod is null), seen);
+                Assert.True(onCar.Present.Millimeters > 0 && double.IsFinite(onCar.Steering.RodLength.Millimeters), seen);
+            }
+
             if (rod.Request is { } request)
             {
                 double[] numbers =

@@ -91,4 +91,26 @@ internal static class Samples
           left: {lower: {axis: [[1 in,2 in,3 in],[4 in,5 in,6 in]], ball: [7 in,8 in,9 in]}, upper: {axis: [[1 mm,2 mm,3 mm],[4 mm,5 mm,6 mm]], ball: [1 in,1 in,1 in]}, wheel: [0 in,0 in,0 in]}
 
         """;
+
+    /// <summary>A job with one rod between the wheels, its length from an existing one, its part lists of its own.</summary>
+    public const string OneRod = """
+        tierodcalc: 1
+        rods:
+          - name: cross
+            inner: in-m18l-212
+            sleeve: sl-8-m18l-58r
+            outer: re-58r
+            nuts: {inner: jn-m18l, outer: jn-58r}
+            length: {rod: 42 in ± 1/16 in, toe: 1/8 in out, want: {each: 0.1 deg in}}
+            adjust: 1/8 in
+            built: {center_to_center: 41.9 in}
+        steering:
+          layout: one rod between wheels
+          held: left
+          left: {axis: {inclination: 8 deg, caster: 5 deg, through: [0 in, 26 in, 0 in]}, outer: [-6 in, 22 in, 1 in], inner: [-6 in, -20 in, 1 in]}
+          right: {axis: {inclination: 8 deg, caster: 5 deg, through: [0 in, -24 in, 0 in]}, outer: [-6 in, -20 in, 1 in], inner: [-6 in, 22 in, 1 in]}
+          tire: 26 in
+          toe: {each: {left: 1/16 in out, right: 0 in}, want: {each: {left: 0 in, right: 0.1 deg in}}}
+
+        """ + PartLists;
 }
