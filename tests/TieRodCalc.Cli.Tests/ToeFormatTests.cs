@@ -60,6 +60,9 @@ public sealed class ToeFormatTests
     {
         Assert.Equal("0.20 turns", ToeFormat.Exact(-0.204));
         Assert.Equal("1.2 flats", ToeFormat.ExactFlats(1.224));
+        Assert.Equal("2.85 turns", ToeFormat.Left(2.8599));
+        Assert.Equal("3.00 turns", ToeFormat.Left(2.9999999999));
+        Assert.Equal("0.286 deg", ToeFormat.Degrees(Angle.FromDegrees(-0.2864)));
     }
 
     [Fact]

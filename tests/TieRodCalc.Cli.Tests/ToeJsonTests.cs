@@ -119,6 +119,8 @@ public sealed class ToeJsonTests
         Assert.All(sides, side => Assert.Equal(Degrees(1), side.Number("toe_want_deg"), Near));
         Assert.Equal(("clockwise", "counterclockwise"), (sides[0].Word("direction"), sides[1].Word("direction")));
         Assert.Equal(-2, root.GetProperty("total").Number("now_mm"), Near);
+        Assert.DoesNotContain(root.GetProperty("warnings").EnumerateArray(), warning => warning.Word("code") == "halves-assumed");
+        Assert.Contains(Json(Both).GetProperty("warnings").EnumerateArray(), warning => warning.Word("code") == "halves-assumed");
     }
 
     [Fact]

@@ -24,6 +24,7 @@ public sealed class ToePageTests
             "exactly 0.20 turns, 1.2 flats",
             "inner nut loosen it clockwise, looking from the inner ball toward the thread",
             "outer nut loosen it counterclockwise, looking from the outer ball toward the thread",
+            "change that is wanted 0.023 in (~1/64, 0.59 mm) longer",
             "RIGHT WHEEL, rod right: TURN THE SLEEVE 1/4 TURN COUNTERCLOCKWISE",
             "Ride height, camber and caster first",
             "Steering that fails can kill.");

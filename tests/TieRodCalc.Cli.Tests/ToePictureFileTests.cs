@@ -52,6 +52,16 @@ public sealed class ToePictureFileTests : IDisposable
     }
 
     [Fact]
+    public void A_folder_is_no_file_and_nothing_is_left_beside_it()
+    {
+        string path = Directory.CreateDirectory(Path.Combine(_folder, "toe.svg")).FullName;
+        CommandLine run = CommandLine.RunWith(Both, "toe", "-", "--picture", path, "--force");
+
+        Assert.Equal((ExitStatus.WrongInput, string.Empty), (run.Status, run.Output));
+        Assert.Equal([path], Directory.GetFileSystemEntries(_folder));
+    }
+
+    [Fact]
     public void A_wrong_job_writes_nothing()
     {
         string path = Path.Combine(_folder, "toe.svg");

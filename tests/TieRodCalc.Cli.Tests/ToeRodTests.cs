@@ -69,7 +69,32 @@ public sealed class ToeRodTests
         Assert.Equal(110 - 53.5, inner.Number("showing_mm"), Near);
         Assert.Equal(53.5 - 1.5 - 0.75, inner.Number("engaged_mm"), Near);
         Assert.Equal("clockwise", inner.Word("nut_loosens"));
-        Assert.Contains("Where the inner end turns freely in its own joint, pull no pin", Page(Socket), StringComparison.Ordinal);
+    }
+
+    /// <summary>Left-hand: unscrewed clockwise from its own ball. Half a turn or less of the outer end is not counted, the rod's own is.</summary>
+    [Theory]
+    [InlineData("3 mm out", "1.5 mm in", "0.37 turns clockwise")]
+    [InlineData("3 mm in", "1.5 mm out", "0.37 turns counterclockwise")]
+    [InlineData("3 mm out", "5 mm in", "0.66 turns clockwise")]
+    public void A_rod_that_turns_freely_needs_no_pin_pulled(string now, string want, string turns) => Assert.Contains(
+        "Where the inner end turns freely in its own joint, pull no pin: loosen the nut and turn the rod itself, "
+            + $"{turns}, looking from the inner ball toward the thread.",
+        Page(Socket.WithToe($"{{now: {now}, want: {want}}}")),
+        StringComparison.Ordinal);
+
+    [Fact]
+    public void What_runs_out_is_not_offered_to_be_turned_freely() => Assert.DoesNotContain(
+        "turns freely", Page(Socket.WithToe("{now: 0 in, want: 130 mm out}"), 1), StringComparison.Ordinal);
+
+    [Fact]
+    public void A_rod_that_gives_way_under_the_load_of_the_job_is_status_1()
+    {
+        string job = Both
+            .With("units: mm\n", "units: mm\nrules: {load: 400 kN}\nmaterials:\n  - {id: m, kind: steel, tensile: 400 MPa}\n")
+            .With("thread_length: 110 mm}", "thread_length: 110 mm, material: m}");
+
+        Assert.Contains(
+            Json(job, 1).GetProperty("warnings").EnumerateArray(), warning => warning.Word("code") == "gives-way-under-load");
     }
 
     [Fact]

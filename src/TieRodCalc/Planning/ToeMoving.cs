@@ -14,9 +14,6 @@ internal sealed class ToeMoving
     private const double WholeTurn = 1;
     private const double HalfTurn = 0.5;
 
-    /// <summary>Turns that doubles cannot tell from a whole step.</summary>
-    private const double Noise = 1e-9;
-
     private readonly CarSide _side;
     private readonly ToeRod _rod;
     private readonly Angle _now;
@@ -115,7 +112,7 @@ internal sealed class ToeMoving
     private ToeMove Counted(ToeMove move, MoveCurve curve, Length wanted)
     {
         double exact = curve.TurnsTo(Millimeters.Of(wanted));
-        double turns = Math.Round(exact / _step, MidpointRounding.AwayFromZero) * _step;
+        double turns = Unsigned(Math.Round(exact / _step, MidpointRounding.AwayFromZero) * _step);
         MoveRefusal? refusal = Refusal(move, curve, turns);
         Angle? after = refusal is null ? curve.ToeAt(turns) : null;
         if (refusal is null && after is null)
@@ -200,9 +197,8 @@ internal sealed class ToeMoving
         }
 
         (Travel onward, Travel back) = turns < 0 ? (move.Shorter!, move.Longer!) : (move.Longer!, move.Shorter!);
-        bool ahead = onward.Turns < Math.Abs(turns) || onward.Turns == 0;
-        Travel? obstacle = ahead ? onward : back.Turns == 0 ? back : null;
-        double reachable = move.PastALimit ? 0 : Math.CopySign(Math.Floor((onward.Turns + Noise) / _step) * _step, turns);
+        Travel? obstacle = !move.PastALimit || onward.Turns == 0 ? onward : back.Turns == 0 ? back : null;
+        double reachable = move.PastALimit ? 0 : Reachable(now, onward, turns < 0 ? -_step : _step);
 
         // Where neither way is closed, no thread of this depth engages enough, wherever the rod is turned.
         return new MoveRefusal(
@@ -212,6 +208,17 @@ internal sealed class ToeMoving
             Flats(reachable),
             curve.ToeAt(reachable));
     }
+
+    /// <summary>The whole steps of a travel, and the one after them where it misses a limit by no more than is allowed.</summary>
+    private double Reachable(Setting now, Travel onward, double step)
+    {
+        double steps = Math.Floor(onward.Turns / _step);
+        double next = (steps + 1) * step;
+        return Misses(After(now, next)) ? Unsigned(steps * step) : next;
+    }
+
+    /// <summary>A zero without the sign that it has where turns that shorten are rounded to none.</summary>
+    private static double Unsigned(double turns) => turns == 0 ? 0 : turns;
 
     private bool Misses(Setting at) => at.WorstSlack(_dimensions) < -Setting.Lost;
 

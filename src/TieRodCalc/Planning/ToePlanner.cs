@@ -18,6 +18,15 @@ public static class ToePlanner
     public static ToePlan Plan(ToeRequest request)
     {
         ArgumentNullException.ThrowIfNull(request);
+        foreach (Angle toe in (ReadOnlySpan<Angle>)[request.Now.Left, request.Now.Right, request.Want.Left, request.Want.Right])
+        {
+            // The total goes by sines, which are those of another wheel from a right angle on.
+            if (!(Math.Abs(toe.Radians) < Math.PI / 2))
+            {
+                throw new ArgumentException("Toe must lie between -90 and 90 degrees.", nameof(request));
+            }
+        }
+
         List<ToeMove> moves = [];
         foreach (CarSide side in (ReadOnlySpan<CarSide>)[CarSide.Left, CarSide.Right])
         {

@@ -107,9 +107,7 @@ public class ToeMoveTests(ITestOutputHelper output)
         {
             (ToeCase drawn, ToeMove move) = each;
             MoveRefusal refusal = move.Refusal!;
-            double beyond = move.PastALimit
-                ? Missed(0) ? 0 : move.Turns!.Value
-                : refusal.ReachableTurns + Math.Sign(move.Turns!.Value) * drawn.Step;
+            double beyond = move.PastALimit ? 0 : refusal.ReachableTurns + Math.Sign(move.Turns!.Value) * drawn.Step;
             Assert.True(Missed(beyond), $"{refusal.Limit} {refusal.End} holds beyond");
             Assert.True(move.PastALimit || drawn.Slacks(refusal.ReachableTurns).Min(slack => slack.Left) > -Edge);
             Assert.Equal(drawn.ToeAfter(refusal.ReachableTurns), refusal.ReachableToe!.Value.Radians, Radians);

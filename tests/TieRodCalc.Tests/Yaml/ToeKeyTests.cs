@@ -125,6 +125,14 @@ public class ToeKeyTests
         Assert.Equal(degrees, Read(said).Rods[0].OnCar!.Camber.Degrees, 1e-12);
 
     [Fact]
+    public void Camber_counts_in_plans_too()
+    {
+        JobRod rod = Read("camber: 5 deg").Rods[0];
+        Assert.Equal(rod.OnCar!.Steering.Aligned(Angle.Zero, Angle.FromDegrees(5)), rod.Request!.Steering);
+        Assert.NotEqual(rod.OnCar.Steering, rod.Request.Steering);
+    }
+
+    [Fact]
     public void An_axis_may_be_given_by_its_angles()
     {
         string steering = "{left: {axis: {inclination: 8 deg, caster: -3 deg, through: [0 mm, 600 mm, 0 mm]}, "
