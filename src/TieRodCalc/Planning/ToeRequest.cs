@@ -28,7 +28,7 @@ public sealed record ToeRod
 
     /// <summary>
     /// What was wanted of the rod when it was planned. Its plan gives the cuts and the setting; a present length beside the target
-    /// was reached from there by turning the sleeve alone.
+    /// was reached from there by turning what is turned for toe: the sleeve, or an end off its pin.
     /// </summary>
     public required RodRequest Request { get; init; }
 
