@@ -179,7 +179,13 @@ public sealed record SteeringGeometry
     /// </summary>
     internal double TurnFor(double length)
     {
-        double cosine = (Squares - Square(length)) / (2 * OuterRadius * InnerRadius);
+        if (!(length >= ShortestMm - Millimeters.Negligible && length <= LongestMm + Millimeters.Negligible))
+        {
+            return double.NaN;
+        }
+
+        // At the ends of the reach what doubles lose may take the cosine beyond one.
+        double cosine = Math.Clamp((Squares - Square(length)) / (2 * OuterRadius * InnerRadius), -1, 1);
         return Math.CopySign(Math.Acos(cosine), StartAngle) - StartAngle;
     }
 

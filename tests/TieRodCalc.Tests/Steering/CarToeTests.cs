@@ -101,6 +101,46 @@ public class CarToeTests
     }
 
     [Fact]
+    public void The_lengths_that_are_named_as_reachable_are_reached_and_none_below_zero()
+    {
+        SteeringGeometry wheel = SteeringGeometry.FromPoints(
+            CarSide.Left,
+            new Triple(8, 640, -70).ToPoint(),
+            new Triple(-16, 600, 190).ToPoint(),
+            new Triple(-150, 628, -35).ToPoint(),
+            new Triple(-128, 205, -22).ToPoint());
+        ToeAnswer own = Toe.FromLength(wheel, wheel.RodLength);
+        Length hair = Length.FromMillimeters(2 * Millimeters.Negligible);
+        Assert.Equal(ToeOutcome.Reached, Toe.FromLength(wheel, own.Shortest).Outcome);
+        Assert.Equal(ToeOutcome.Reached, Toe.FromLength(wheel, own.Longest).Outcome);
+        Assert.Equal(ToeOutcome.OutOfReach, Toe.FromLength(wheel, own.Shortest - hair).Outcome);
+        Assert.Equal(ToeOutcome.OutOfReach, Toe.FromLength(wheel, own.Longest + hair).Outcome);
+        Assert.Equal(ToeOutcome.OutOfReach, Toe.FromLength(wheel, -wheel.RodLength).Outcome);
+        Assert.Null(wheel.Turned(-wheel.RodLength));
+    }
+
+    /// <summary>
+    /// The axis leans inward by 60 degrees: the spin axis, 30 degrees from it, goes round a cone that a level direction touches at
+    /// asin(sin 30 / cos 30) = 35.3 degrees, and no turn brings the ground line beyond.
+    /// </summary>
+    [Theory]
+    [InlineData(20, ToeOutcome.Reached)]
+    [InlineData(-20, ToeOutcome.Reached)]
+    [InlineData(40, ToeOutcome.OutOfReach)]
+    [InlineData(-40, ToeOutcome.OutOfReach)]
+    public void A_toe_that_no_turn_about_a_leaning_axis_gives_is_out_of_reach(double degrees, ToeOutcome expected)
+    {
+        SteeringGeometry wheel = SteeringGeometry.FromInclination(
+            CarSide.Left,
+            Angle.FromDegrees(60),
+            Angle.Zero,
+            new Triple(0, 600, 0).ToPoint(),
+            new Triple(-150, 600, 0).ToPoint(),
+            new Triple(-150, 300, -150).ToPoint());
+        Assert.Equal(expected, Toe.LengthFor(wheel, Angle.FromDegrees(degrees)).Outcome);
+    }
+
+    [Fact]
     public void Nothing_is_allocated()
     {
         SteeringGeometry wheel = SteeringGeometry.FromArm(
