@@ -38,7 +38,7 @@ public sealed record SteeringGeometry
         Heights = outerHeight - innerHeight;
         OuterRadius = outerRadius.Norm;
         InnerRadius = innerRadius.Norm;
-        if (!double.IsFinite(OuterRadius) || !double.IsFinite(InnerRadius) || !double.IsFinite(Heights))
+        if (!double.IsFinite(LongestMm))
         {
             throw new ArgumentException("The joints need finite coordinates.", nameof(outer));
         }

@@ -83,6 +83,8 @@ public class CarToeTests
             Assert.Throws<ArgumentException>(() => SteeringGeometry.FromInclination(CarSide.Left, Angle.Zero, angle, origin, other, other));
         }
 
+        Point far = new(Length.FromMillimeters(1e160), Length.Zero, Length.Zero);
+        Assert.Throws<ArgumentException>(() => SteeringGeometry.FromPoints(CarSide.Left, origin, other, far, origin));
         Assert.Throws<ArgumentNullException>(() => CarToe.OfTotal(null!));
         Assert.Throws<ArgumentNullException>(() => CarToe.OfEach(null!, Mm(0)));
         Assert.Throws<ArgumentNullException>(() => CarToe.OfEach(Mm(0), null!));
