@@ -41,8 +41,10 @@ public sealed class ToePageTests
             "with the turns below NOT REACHED; as far as can be turned, ",
             "LEFT WHEEL, rod l: REFUSED, THE ROD RUNS OUT ON THE WAY It would take 4 7/8 turns counterclockwise, looking from the inner end "
                 + "outward. 4 1/2 turns (27 flats) can be turned; then comes engagement of the outer end. Do not turn it further.",
-            "RIGHT WHEEL, rod r: REFUSED");
-        Assert.DoesNotContain("before this is settled", page, StringComparison.Ordinal);
+            "RIGHT WHEEL, rod r: REFUSED",
+            "TURN NOTHING BEFORE THIS IS SETTLED");
+        Assert.DoesNotContain("may have the room", page, StringComparison.Ordinal);
+        Assert.DoesNotContain("How to do it", page, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -52,7 +54,7 @@ public sealed class ToePageTests
 
         Says(
             page,
-            "Turn nothing before this is settled",
+            "TURN NOTHING BEFORE THIS IS SETTLED: not everything below can be done, or not everything was checked. The right rod may have",
             "The right rod may have the room to make up the whole change: ask again with --right-only.");
     }
 
@@ -73,11 +75,73 @@ public sealed class ToePageTests
     }
 
     [Fact]
+    public void A_rod_that_stays_is_held_against_its_limits_too()
+    {
+        string job = Both.With("name: l, side: left, inner: i, sleeve: s, outer: o, nuts: {inner: nl, outer: nr}, length: 285 mm, adjust: 3 mm}", "name: l, side: left, inner: i, sleeve: s, outer: o, nuts: {inner: nl, outer: nr}, length: 285 mm, adjust: 3 mm, built: {center_to_center: 305 mm}}");
+
+        Says(Page(job, 1, "--right-only"), "THE ROD THAT STAYS IS PAST A LIMIT AS IT IS, left wheel: do not drive it");
+        string both = Page(job, 1);
+        Assert.DoesNotContain("may have the room", both, StringComparison.Ordinal);
+        string unlocked = Both.With("{name: l, side: left, inner: i, sleeve: s, outer: o, nuts: {inner: nl, outer: nr}", "{name: l, side: left, inner: i, sleeve: s, outer: o, nuts: {inner: none, outer: none}");
+        Says(Page(unlocked, 1, "--right-only"), "NOTHING LOCKS THE ROD, left wheel");
+        string oneNut = Both.With("{name: l, side: left, inner: i, sleeve: s, outer: o, nuts: {inner: nl, outer: nr}", "{name: l, side: left, inner: i, sleeve: s, outer: o, nuts: {inner: nl, outer: none}");
+        Says(Page(oneNut, 0, "--right-only"), "left wheel: Only one joint is locked.");
+    }
+
+    [Theory]
+    [InlineData("  arm: 150 mm", "  arm: 25 mm")]
+    [InlineData("  arm: 150 mm", "  arm: 600 mm")]
+    [InlineData("  arm: 150 mm", "  rod_angle: 85 deg\n  arm: 150 mm")]
+    [InlineData("  arm: 150 mm\n  joint: behind axle\n", "  left: {axis: [[0 mm, -400 mm, 0 mm], [0 mm, -400 mm, 9 mm]], outer: [-150 mm, -400 mm, 0 mm], inner: [-150 mm, -115 mm, 0 mm]}\n  right: {arm: 150 mm, joint: behind axle}\n")]
+    public void Steering_that_is_not_like_that_of_a_wheel_is_said_at_the_top_and_is_status_1(string words, string others) => Says(
+        Page(Both.With(words, others), 1),
+        "TURN NOTHING BEFORE THIS IS SETTLED",
+        "THE STEERING DOES NOT LOOK LIKE THAT OF A WHEEL, left wheel");
+
+    [Theory]
+    [InlineData("showing: {inner: 38.1 mm, outer: 14.9 mm}", 0)]
+    [InlineData("showing: {inner: 38.1 mm}, cut: {inner: 0 mm, outer: 0 mm}", 0)]
+    [InlineData("showing: {inner: 36 mm}", 1)]
+    [InlineData("showing: {inner: 36 mm ± 2 mm}", 0)]
+    [InlineData("showing: {outer: 13 mm}", 1)]
+    [InlineData("cut: {inner: 2 mm}", 1)]
+    [InlineData("cut: {outer: 2 mm}", 1)]
+    public void What_was_measured_otherwise_than_planned_leaves_the_limits_unchecked(string built, int status)
+    {
+        string page = Page(Both.With("adjust: 3 mm}", $"adjust: 3 mm, built: {{{built}}}}}"), status);
+
+        Assert.Equal(status == 1, page.Contains("LIMITS NOT CHECKED; IT WOULD BE TO TURN THE SLEEVE 1/8 TURN", StringComparison.Ordinal));
+        Assert.Equal(status == 1, page.Contains("thread showing or cut as measured are not those of its plan", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Points_that_stand_at_another_length_are_said()
+    {
+        string job = Both.With(
+            "  arm: 150 mm\n  joint: behind axle\n",
+            "  left: {axis: [[0 mm, 400 mm, 0 mm], [0 mm, 400 mm, 9 mm]], outer: [-150 mm, 400 mm, 0 mm], inner: [-150 mm, 105 mm, 0 mm]}\n  right: {arm: 150 mm, joint: behind axle}\n");
+
+        Says(Page(job), "Points of the steering, left wheel: the joints as given stand 10.00 mm");
+    }
+
+    [Fact]
+    public void The_procedure_is_for_what_is_turned()
+    {
+        string sleeve = Page(Both);
+        Says(sleeve, "Hold both ends while a sleeve turns");
+        Assert.DoesNotContain("off its pin", sleeve, StringComparison.Ordinal);
+        string end = Page(SameHand);
+        Says(end, "Take an end off its pin");
+        Assert.DoesNotContain("while a sleeve turns", end, StringComparison.Ordinal);
+        Assert.DoesNotContain("How to do it", Page(Both.WithToe("{now: 1 mm in, want: 1 mm in}")), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Nothing_to_do_is_said()
     {
         string page = Page(Both.WithToe("{now: 1 mm in, want: 1 mm in}"));
 
-        Says(page, "LEFT WHEEL, rod l: LEAVE IT AS IT IS The change is less than half of 1/8 turn, the least that is counted.", ": as wanted");
+        Says(page, "LEFT WHEEL, rod l: LEAVE IT AS IT IS The change is no more than half of 1/8 turn, the least that is counted.", ": as wanted");
         Assert.DoesNotContain("loosen it", page, StringComparison.Ordinal);
     }
 
@@ -112,7 +176,7 @@ public sealed class ToePageTests
     {
         string page = Page(Both);
 
-        Says(page, "Length of the rod, both wheels: not said to be measured on the car", "Setting of the rod, both wheels:");
+        Says(page, "Length of the rod, both wheels: not said to be measured on the car");
         Assert.DoesNotContain("Length of the rod, left wheel", page, StringComparison.Ordinal);
     }
 

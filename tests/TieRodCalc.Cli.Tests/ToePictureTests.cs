@@ -29,6 +29,8 @@ public sealed partial class ToePictureTests : IDisposable
         { Socket.With("thread_length: 110 mm}", "thread_length: 110 mm, max_cut: 20 mm}"), 1 },
         { Both.WithToe("{now: {each: {left: 0 deg, right: 0 deg}}, want: {each: {left: 85 deg out, right: 0 deg}}}"), 1 },
         { Both.With("name: l,", "name: " + new string('w', 90) + ","), 0 },
+        { Both.With("units: mm\n", $"units: mm\njob: {new string('W', 49)}\U0001F527{new string('W', 40)}\n")
+            .With("name: l,", $"name: {new string('W', 39)}\U0001F527{new string('W', 40)},"), 0 },
         { CheckJobs.W6.Replace("rods:\n  - {name: w6, ", "rods:\n  - {name: l, side: left, ", StringComparison.Ordinal)
             + "\nsteering: {layout: one rod between wheels, arm: 150 mm, joint: ahead of axle, tire: 650 mm, toe: {now: 0 in, want: 2 mm in}}\n", 0 },
     };
@@ -87,7 +89,7 @@ public sealed partial class ToePictureTests : IDisposable
         foreach (XElement text in picture.Descendants(Svg + "text"))
         {
             double down = text.Parent!.Attribute("transform") is { } moved ? Numbers(moved.Value)[1] : 0;
-            double width = text.Value.Length * 14 * 0.56;
+            double width = text.Value.Sum(letter => letter == 'W' ? 0.95 : 0.56) * 14;
             double x = (double)text.Attribute("x")!;
             double y = (double)text.Attribute("y")! + down;
             double left = x - (width * ((string)text.Attribute("text-anchor")! switch { "middle" => 0.5, "end" => 1, _ => 0 }));

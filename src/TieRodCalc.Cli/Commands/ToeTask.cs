@@ -56,8 +56,8 @@ internal sealed class ToeTask(Job job, IReadOnlyList<JobRod> rods, ToeShare shar
                 CarSide.Right => ToeShare.RightOnly,
                 _ => share,
             },
-            Left = Sides.Contains(CarSide.Left) ? _left!.OnCar : null,
-            Right = Sides.Contains(CarSide.Right) ? _right!.OnCar : null,
+            Left = toe.OneRodTurns is CarSide.Right ? null : _left?.OnCar,
+            Right = toe.OneRodTurns is CarSide.Left ? null : _right?.OnCar,
         };
         string[] names = [.. Sides.Select(side => (side == CarSide.Left ? _left : _right)!.Name)];
         return new ToeReport(job, ToePlanner.Plan(request), names, request.Share, notes);

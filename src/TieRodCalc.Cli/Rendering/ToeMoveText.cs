@@ -14,7 +14,8 @@ internal sealed class ToeMoveText(Page page, ToeReport report)
 
     /// <summary>Whether a warning stands above the move that it is about.</summary>
     public static bool IsHeadline(ToeWarning warning) => warning.Code is
-        ToeWarningCode.NotLocked or ToeWarningCode.PastALimit or ToeWarningCode.NotBuildable or ToeWarningCode.CutNotKnown;
+        ToeWarningCode.NotLocked or ToeWarningCode.PastALimit or ToeWarningCode.StaysPastALimit or ToeWarningCode.NotBuildable
+        or ToeWarningCode.CutNotKnown or ToeWarningCode.BuiltDiffers or ToeWarningCode.SteeringUnlikely;
 
     /// <summary>Adds one move.</summary>
     public void Add(ToeMove move, string rod)
@@ -32,8 +33,15 @@ internal sealed class ToeMoveText(Page page, ToeReport report)
         }
 
         AddWay(move);
-        AddLengths(move);
+        AddLengths(move, rod);
         AddToe(move);
+        if (move.Joints.Count > 0 && move.Plan is not null)
+        {
+            page.Sentence(
+                "Below, the rod is taken as cut and set by its plan, and since then turned as here. Hold the thread showing against a "
+                    + "caliper first: where it differs, engagement and room are not this rod's.");
+        }
+
         foreach (MovedJoint joint in move.Joints)
         {
             AddJoint(joint, move.Direction is not null);
@@ -45,7 +53,8 @@ internal sealed class ToeMoveText(Page page, ToeReport report)
     private static string Headline(ToeMove move) => move.Outcome switch
     {
         MoveOutcome.Holds => Order(move),
-        MoveOutcome.NotChecked => $"{Order(move)}, LIMITS NOT CHECKED",
+        MoveOutcome.NotChecked when move.Direction is not null => $"LIMITS NOT CHECKED; IT WOULD BE TO {Order(move)}",
+        MoveOutcome.NotChecked => "LIMITS NOT CHECKED; NOTHING WOULD BE TO TURN",
         MoveOutcome.Refused when move.PastALimit => "REFUSED, THE ROD IS PAST A LIMIT AS IT IS",
         MoveOutcome.Refused => "REFUSED, THE ROD RUNS OUT ON THE WAY",
         MoveOutcome.InLine => "NO ANSWER, THE ROD IS IN LINE WITH THE STEER AXIS",
@@ -71,8 +80,8 @@ internal sealed class ToeMoveText(Page page, ToeReport report)
         {
             case { PastALimit: true, Refusal: { } refusal }:
                 page.Sentence(
-                    $"As it is, the rod is past its limit already: {Limit(refusal)}. Do not drive it, and do not set toe with it; plan tells "
-                        + "what it needs.");
+                    $"As it is, the rod is past its limit already: {Limit(refusal)}. Do not drive it, and do not set toe with it"
+                        + $"{(move.Plan is null ? string.Empty : "; plan tells what it needs")}.");
                 break;
             case { Refusal: { } refusal }:
                 string flats = refusal.ReachableFlats is { } count ? $" ({ToeFormat.Flats(count)})" : string.Empty;
@@ -82,7 +91,7 @@ internal sealed class ToeMoveText(Page page, ToeReport report)
                         + $"then comes {Limit(refusal)}. Do not turn it further.");
                 break;
             case { Direction: null, ExactTurns: not null }:
-                page.Sentence($"The change is less than half of {ToeFormat.Turns(move.Step)}, the least that is counted.");
+                page.Sentence($"The change is no more than half of {ToeFormat.Turns(move.Step)}, the least that is counted.");
                 break;
             case { Direction: not null }:
                 page.Sentence(
@@ -144,7 +153,7 @@ internal sealed class ToeMoveText(Page page, ToeReport report)
         return $"; each step is {Page.Whole(ToeFormat.Degrees(toe))}{atGauge}";
     }
 
-    private void AddLengths(ToeMove move)
+    private void AddLengths(ToeMove move, string rod)
     {
         if (move.Flats is { } flats && move.Refusal is null && flats > 0)
         {
@@ -159,6 +168,11 @@ internal sealed class ToeMoveText(Page page, ToeReport report)
 
         bool planned = report.Plan.Warnings.Any(
             warning => warning.Code == ToeWarningCode.PresentLengthPlanned && warning.Side == move.Side);
+        if (report.OneRod && report.Job.Rods.First(each => each.Name == rod).OnCar?.Rod is { } made)
+        {
+            page.Row("inner end", made.Parts.Inner.Info.Id);
+        }
+
         page.Row("rod now", $"{Both(move.Present)} center to center, {(planned ? "as planned" : "measured")}");
         if (move.Wanted is { } wanted)
         {

@@ -19,7 +19,7 @@ internal sealed class ToePanel
     private const double Bottom = 396;
     private const int LineHeight = 19;
     private const int Samples = 120;
-    private const int LongestName = 60;
+    private const int LongestName = 40;
 
     /// <summary>How much further than the adjustment the picture goes on either side.</summary>
     private const double Margin = 0.07;
@@ -104,7 +104,8 @@ internal sealed class ToePanel
             yield break;
         }
 
-        yield return new Mark(MarkKind.Now, 0, $"now: {ToeFormat.Of(_move.Now)}{Length(_move.Now)}");
+        string now = _move.PastALimit ? "now, PAST A LIMIT" : "now";
+        yield return new Mark(MarkKind.Now, 0, $"{now}: {ToeFormat.Of(_move.Now)}{Length(_move.Now)}");
         if (_move is { ExactTurns: { } exact, Want: { } want })
         {
             yield return new Mark(MarkKind.Wanted, exact, $"wanted: {ToeFormat.Of(want)}{Length(want)}");

@@ -13,6 +13,9 @@ internal static class ToePicture
     /// <summary>A letter of this height is 9.9 points on paper.</summary>
     public const int FontSize = 14;
 
+    /// <summary>What fits between the margins in the widest letters.</summary>
+    private const int LongestTitle = 50;
+
     private const double UnitsPerMm = 4;
     private const int Header = 34;
 
@@ -54,7 +57,7 @@ internal static class ToePicture
                         [("id", "closed"), ("width", "8"), ("height", "8"), ("patternUnits", "userSpaceOnUse")],
                         Element("path", [("d", "M0 8 L8 0"), ("stroke", "black"), ("stroke-width", "0.7")]))),
                 Element("rect", [("width", $"{Width}"), ("height", $"{height}"), ("fill", "white")]),
-                Label(Width / 2, 22, Shortened(name, 80), "middle"),
+                Label(Width / 2, 22, Shortened(name, LongestTitle), "middle"),
                 .. drawn,
             ]);
         return picture + "\n";
@@ -72,8 +75,12 @@ internal static class ToePicture
 
     public static string Number(double value) => Math.Round(value, 2).ToString("0.##", CultureInfo.InvariantCulture);
 
-    /// <summary>A text cut to a number of letters.</summary>
-    public static string Shortened(string text, int letters) => text.Length <= letters ? text : text[..(letters - 1)] + "…";
+    /// <summary>A text cut to a number of letters; what belongs together as one letter stays together.</summary>
+    public static string Shortened(string text, int letters)
+    {
+        StringInfo info = new(text);
+        return info.LengthInTextElements <= letters ? text : info.SubstringByTextElements(0, letters - 1) + "…";
+    }
 
     private static (string, string)[] Dashed(string? dashes) => dashes is null ? [] : [("stroke-dasharray", dashes)];
 }

@@ -14,7 +14,7 @@ internal sealed record ToeReport(Job Job, ToePlan Plan, IReadOnlyList<string> Ro
 
     /// <summary>What each rod's own plan says at its top, with the wheel; that nothing locks a rod is said by the plan of toe.</summary>
     public IEnumerable<(ToeMove Move, PlanWarning Warning)> Headlines =>
-        from move in Plan.Moves
+        from move in Plan.Stays is { } stays ? Plan.Moves.Append(stays) : Plan.Moves
         from warning in move.Plan?.Warnings ?? []
         where warning.Code is WarningCode.OneJointLocked or WarningCode.GivesWayUnderLoad or WarningCode.LoadNotChecked
         select (move, warning);
@@ -22,7 +22,8 @@ internal sealed record ToeReport(Job Job, ToePlan Plan, IReadOnlyList<string> Ro
     /// <summary>Whether everything that was asked for can be done and left so.</summary>
     public bool Holds => Plan.Holds
         && Plan.Warnings.All(warning => warning.Code != ToeWarningCode.NotLocked)
-        && Plan.Moves.All(move => move.Plan is not { GivesWayUnderLoad: true });
+        && Plan.Moves.All(move => move.Plan is not { GivesWayUnderLoad: true })
+        && Plan.Stays?.Plan is not { GivesWayUnderLoad: true };
 
     /// <summary>The name of the wheel or wheels of a move.</summary>
     public string Wheel(ToeMove move) => OneRod ? "both" : Text.Names.Of(move.Side);

@@ -29,13 +29,13 @@ internal sealed class ToeText
     {
         ToeText text = new(report);
         text.AddTask();
+        text.AddSettleFirst();
         ToeMoveText moves = new(text._page, report);
         for (int index = 0; index < report.Plan.Moves.Count; index++)
         {
             moves.Add(report.Plan.Moves[index], report.RodNames[index]);
         }
 
-        text.AddTotal();
         text.AddProcedure();
         text.AddWarnings();
         text.AddCautions();
@@ -78,21 +78,48 @@ internal sealed class ToeText
         ? ToeFormat.LeftOver(_report.Across(_report.Plan.Want)!.Value - length, _unit)
         : ToeFormat.LeftOver(_report.Plan.Want.Total - after.Total));
 
-    private void AddTotal()
+    /// <summary>What keeps everything from being turned, before any order is given.</summary>
+    private void AddSettleFirst()
     {
-        if (_report.Plan.Moves.Any(move => move.Outcome == MoveOutcome.Refused)
-            && _report.Plan.Moves.FirstOrDefault(move => move.Outcome == MoveOutcome.Holds) is { } holds)
+        ToePlan plan = _report.Plan;
+        foreach (ToeWarning warning in plan.Warnings.Where(warning => warning.Side == plan.Stays?.Side && ToeMoveText.IsHeadline(warning)))
+        {
+            _page.Sentence(_sentences.Of(warning));
+        }
+
+        if (plan.Stays is { } stays)
+        {
+            foreach ((_, PlanWarning warning) in _report.Headlines.Where(headline => headline.Move == stays))
+            {
+                _page.Sentence($"{Names.Of(stays.Side)} wheel: {new PlanSentences(_unit).Of(warning)}");
+            }
+        }
+
+        if (plan.Moves.All(move => move is { Outcome: MoveOutcome.Holds, SteeringUnlikely: false }))
+        {
+            return;
+        }
+
+        _page.Sentence("TURN NOTHING BEFORE THIS IS SETTLED: not everything below can be done, or not everything was checked.");
+        if (plan.Moves.Any(move => move is { Outcome: MoveOutcome.Refused, PastALimit: false })
+            && plan.Moves.All(move => move is { PastALimit: false, SteeringUnlikely: false })
+            && plan.Moves.FirstOrDefault(move => move.Outcome == MoveOutcome.Holds) is { } holds)
         {
             string side = Names.Of(holds.Side);
-            _page.Heading("Turn nothing before this is settled");
-            _page.Point($"The {side} rod may have the room to make up the whole change: ask again with --{side}-only.");
+            _page.Sentence($"The {side} rod may have the room to make up the whole change: ask again with --{side}-only.");
         }
     }
 
     private void AddProcedure()
     {
+        IReadOnlyList<string> steps = ToeProcedure.Of(_report.Plan);
+        if (steps.Count == 0)
+        {
+            return;
+        }
+
         _page.Heading("How to do it");
-        foreach (string step in ToeProcedure.Steps)
+        foreach (string step in steps)
         {
             _page.Point(step);
         }
@@ -101,7 +128,8 @@ internal sealed class ToeText
     private void AddWarnings()
     {
         _page.Heading("Mind, and what was assumed or not checked");
-        IEnumerable<ToeWarning> warnings = _report.Plan.Warnings.Where(warning => !ToeMoveText.IsHeadline(warning));
+        IEnumerable<ToeWarning> warnings = _report.Plan.Warnings.Where(
+            warning => !ToeMoveText.IsHeadline(warning) && warning.Code != ToeWarningCode.SettingFromPlan);
         foreach (IGrouping<ToeWarning, ToeWarning> same in warnings.GroupBy(warning => warning with { Side = null }))
         {
             _page.Point(_sentences.Of(same.First(), bothWheels: same.Count() > 1));

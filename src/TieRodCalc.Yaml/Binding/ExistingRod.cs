@@ -76,7 +76,8 @@ internal sealed record ExistingRod(Length Rod, CarToe Toe, CarToe Want)
         string half = steering.OneRodTurns is null && Toe.Total is not null && Want.Total is not null
             ? "; the toes are totals, and this rod makes up half of the change, the rod of the other wheel the other half"
             : string.Empty;
-        return $"the length follows from the existing rod's toe: {LengthFormat.Both(target, LengthDisplay.Inch)}{half}";
+        return $"the length follows from the existing rod's toe: {LengthFormat.Both(target, LengthDisplay.Inch)}{half}; the 'toe' of "
+            + "'steering' is then that measured with the new rod";
     }
 
     /// <summary>The total of both wheels, or that of each of them: <c>{each: 1/16 in out}</c>.</summary>

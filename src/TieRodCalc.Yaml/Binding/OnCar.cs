@@ -15,8 +15,10 @@ internal static class OnCar
     /// <param name="rod">The rod, or null.</param>
     /// <param name="socketRod">The rod with one threaded joint, or null.</param>
     /// <param name="request">What is wanted of it.</param>
+    /// <param name="built">What was measured on it, or null.</param>
     /// <param name="steering">The job's steering.</param>
-    public static JobRod Place(JobRod read, MapReader map, Rod? rod, SocketRod? socketRod, RodRequest request, SteeringSetup steering)
+    public static JobRod Place(
+        JobRod read, MapReader map, Rod? rod, SocketRod? socketRod, RodRequest request, BuiltReadings? built, SteeringSetup steering)
     {
         if (rod is null && socketRod is null)
         {
@@ -52,6 +54,7 @@ internal static class OnCar
                 SocketRod = socketRod,
                 Request = request,
                 Present = present,
+                Built = built,
                 PresentMeasured = read.MeasuredLength is not null,
                 Steering = wheel.With(side, present),
                 Camber = wheel.Camber,

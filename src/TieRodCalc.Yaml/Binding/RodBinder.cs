@@ -40,7 +40,7 @@ internal sealed class RodBinder(LoadedFile file, PartTables tables, PlanRules jo
         RodAdjustment adjust = RodAdjustment.Read(map);
         Angle? clocking = map.Value("clocking", ValueText.ParseAngle);
         PlanRules rules = Rules.Read(map).Over(jobRules);
-        Measured? measured = BuiltRecord.Read(map);
+        (Measured? measured, BuiltReadings? built) = BuiltRecord.Read(map);
         length = length.FromToe is { } existing ? length with { Target = existing.Target(map, side, steering) } : length;
         Rod? rod = Make(map, parts, clocking, item.Span);
         if (rod is not null)
@@ -68,7 +68,7 @@ internal sealed class RodBinder(LoadedFile file, PartTables tables, PlanRules jo
             read = read with { Rod = rod, Request = request };
         }
 
-        return OnCar.Place(read, map, rod, SocketRod(parts), request, steering);
+        return OnCar.Place(read, map, rod, SocketRod(parts), request, built, steering);
     }
 
     private RodRequest Request(Length target, Length shorter, Length longer, PlanRules rules, CarSide? side) => new()

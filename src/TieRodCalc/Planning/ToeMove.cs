@@ -102,6 +102,12 @@ public sealed record ToeMove
     /// <summary>Wanted toe less toe after; null as <see cref="After"/>.</summary>
     public Angle? LeftOver => Want - After;
 
+    /// <summary>True where thread showing or cut were measured otherwise than the plan has them: its setting is not this rod's.</summary>
+    public bool BuiltDiffers { get; init; }
+
+    /// <summary>True where the steering does not look like that of a wheel; see <see cref="SteeringGeometry.IsLikely"/>.</summary>
+    public bool SteeringUnlikely { get; init; }
+
     /// <summary>True where the rod is past a limit as it is; a move may bring it back inside.</summary>
     public bool PastALimit { get; init; }
 

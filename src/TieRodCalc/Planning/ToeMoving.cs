@@ -26,6 +26,7 @@ internal sealed class ToeMoving
     private readonly bool _hexagon;
     private readonly double _axial;
     private readonly Setting? _setting;
+    private readonly bool _differs;
 
     public ToeMoving(CarSide side, ToeRod rod, Angle now)
     {
@@ -63,7 +64,9 @@ internal sealed class ToeMoving
         _motion = _part == TurnedPart.Sleeve ? _turning.OfSleeve : Motion.OfEnd(ThreadOfEnd, _dimensions.Inner.Pitch);
         _hexagon = _part == TurnedPart.Sleeve && rod.Rod!.Parts.Sleeve.Outside?.Shape == OutsideShape.Hexagon;
         _axial = _dimensions.Axial(present);
-        _setting = rod.Rod is null ? SettingOfSocket() : SettingOfPlan();
+        Setting? setting = rod.Rod is null ? SettingOfSocket() : SettingOfPlan();
+        _differs = setting is { } expected && Differs(expected, rod.Built);
+        _setting = _differs ? null : setting;
     }
 
     /// <summary>
@@ -88,6 +91,8 @@ internal sealed class ToeMoving
             Part = _part,
             Lengthens = Lengthens,
             Step = _step,
+            BuiltDiffers = _differs,
+            SteeringUnlikely = !(_rod.Steering.Turned(_rod.Present) ?? _rod.Steering).IsLikely,
             PastALimit = _setting is { } now && Misses(now),
             Shorter = TravelFrom(_setting, 0, longer: false),
             Longer = TravelFrom(_setting, 0, longer: true),
@@ -168,6 +173,18 @@ internal sealed class ToeMoving
     private Setting? SettingOfSocket() => _dimensions.Inner.MostCut > Millimeters.Negligible
         ? null
         : new Setting(_dimensions.Stretched - _axial, 0, default);
+
+    /// <summary>Whether what was measured is not what the setting has, by more than a measurement may miss.</summary>
+    private bool Differs(Setting setting, BuiltReadings? built)
+    {
+        const double Misread = 1;
+        bool Apart(Measured? read, double has) => read is { } value && !(Math.Abs(value.Mm - has) <= Misread + value.PlusMinusMm);
+        double Showing(RodSide side) => _dimensions[side].Showing(setting[side], setting.Cuts[side]);
+        return built is not null
+            && (Apart(built.InnerShowing, Showing(RodSide.Inner)) || Apart(built.InnerCut, setting.Cuts.Inner)
+                || (_rod.Rod is not null
+                    && (Apart(built.OuterShowing, Showing(RodSide.Outer)) || Apart(built.OuterCut, setting.Cuts.Outer))));
+    }
 
     private static double Recommended(CutAdvice? cut) => cut is null ? 0 : Millimeters.Of(cut.Recommended);
 

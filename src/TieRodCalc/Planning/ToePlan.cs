@@ -14,6 +14,9 @@ public sealed record ToePlan
     /// <summary>What to do at each rod that is to be turned, left before right.</summary>
     public required IReadOnlyList<ToeMove> Moves { get; init; }
 
+    /// <summary>The rod that is not turned, as it is; null where there is none or it was not given.</summary>
+    public required ToeMove? Stays { get; init; }
+
     /// <summary>Toe with the rounded turns made; null where a move cannot be made.</summary>
     public required WheelToes? After { get; init; }
 
@@ -25,6 +28,6 @@ public sealed record ToePlan
     /// <summary>Warnings, and what was taken for granted.</summary>
     public required IReadOnlyList<ToeWarning> Warnings { get; init; }
 
-    /// <summary>True where every move can be made and keeps all limits.</summary>
-    public bool Holds => Moves.All(move => move.Outcome == MoveOutcome.Holds);
+    /// <summary>True where every move can be made and keeps all limits, and the rod that is not turned keeps its own.</summary>
+    public bool Holds => Moves.All(move => move is { Outcome: MoveOutcome.Holds, SteeringUnlikely: false }) && Stays is not { PastALimit: true };
 }

@@ -28,6 +28,7 @@ public static class ToePlanner
         }
 
         List<ToeMove> moves = [];
+        ToeMove? stays = null;
         foreach (CarSide side in (ReadOnlySpan<CarSide>)[CarSide.Left, CarSide.Right])
         {
             if (Turns(request.Share, side))
@@ -39,6 +40,10 @@ public static class ToePlanner
                     : request.Now.AloneFor(side, request.Want);
                 moves.Add(new ToeMoving(side, rod, request.Now[side]).To(want));
             }
+            else if ((side == CarSide.Left ? request.Left : request.Right) is { } other)
+            {
+                stays = new ToeMoving(side, other, request.Now[side]).To(request.Now[side]);
+            }
         }
 
         WheelToes? after = Toes(request.Now, moves, move => move.After);
@@ -47,7 +52,8 @@ public static class ToePlanner
             Now = request.Now,
             Want = request.Want,
             Moves = moves,
-            Warnings = ToeWarnings.Of(request, moves),
+            Stays = stays,
+            Warnings = ToeWarnings.Of(request, moves, stays),
             After = after,
             Reachable = after is null ? Toes(request.Now, moves, move => move.After ?? move.Refusal?.ReachableToe) : null,
         };

@@ -1,3 +1,4 @@
+using TieRodCalc.Parts;
 using TieRodCalc.Rods;
 using TieRodCalc.Steering;
 using UnitsNet;
@@ -38,12 +39,22 @@ public sealed record ToeRod
     /// <summary>Whether <see cref="Present"/> was measured; otherwise it is what was planned.</summary>
     public bool PresentMeasured { get; init; }
 
+    /// <summary>What was measured on the rod beside its length, or null.</summary>
+    public BuiltReadings? Built { get; init; }
+
     /// <summary>The wheel.</summary>
     public required SteeringGeometry Steering { get; init; }
 
     /// <summary>Camber of the wheel now, positive where it leans outward at the top.</summary>
     public Angle Camber { get; init; }
 }
+
+/// <summary>What was measured on a made-up rod; null where it was not.</summary>
+/// <param name="InnerShowing">Thread of the inner end outside the face.</param>
+/// <param name="OuterShowing">Thread of the outer end outside the face.</param>
+/// <param name="InnerCut">What was cut off the inner end.</param>
+/// <param name="OuterCut">What was cut off the outer end.</param>
+public sealed record BuiltReadings(Measured? InnerShowing, Measured? OuterShowing, Measured? InnerCut, Measured? OuterCut);
 
 /// <summary>What shall be done about the toe of a car.</summary>
 public sealed record ToeRequest
@@ -63,9 +74,9 @@ public sealed record ToeRequest
     /// <summary>Which rods make up the change.</summary>
     public ToeShare Share { get; init; }
 
-    /// <summary>The rod of the left wheel, or null where it is not to be turned.</summary>
+    /// <summary>The rod of the left wheel; where it is not to be turned, it is held against its limits as it is, or null.</summary>
     public ToeRod? Left { get; init; }
 
-    /// <summary>The rod of the right wheel, or null where it is not to be turned.</summary>
+    /// <summary>The rod of the right wheel; where it is not to be turned, it is held against its limits as it is, or null.</summary>
     public ToeRod? Right { get; init; }
 }

@@ -22,6 +22,18 @@ public enum ToeWarningCode
     /// <summary>The rod is past a limit as it is; the move brings it back inside.</summary>
     PastALimit,
 
+    /// <summary>The rod that is not turned is past a limit as it is.</summary>
+    StaysPastALimit,
+
+    /// <summary>Thread showing or cut were measured otherwise than the plan has them: the limits were not checked.</summary>
+    BuiltDiffers,
+
+    /// <summary>The steering does not look like that of a wheel: a sign or unit may be wrong, or the rod is nearly in line with the axis.</summary>
+    SteeringUnlikely,
+
+    /// <summary>The joints as given stand further apart than the rod is long, or nearer. Value: by how much.</summary>
+    PointsAtOtherLength,
+
     /// <summary>No joint of the rod is locked.</summary>
     NotLocked,
 

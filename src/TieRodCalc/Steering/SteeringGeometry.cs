@@ -19,6 +19,9 @@ public sealed record SteeringGeometry
     /// </summary>
     private const double DeadCenter = 1e-3;
 
+    private const double LeastArm = 30;
+    private const double MostArm = 500;
+
     /// <summary>A wheel that points straight across the car, or lies on its side; toe and camber stay below it.</summary>
     private const double MostAngle = Math.PI / 2;
 
@@ -45,6 +48,7 @@ public sealed record SteeringGeometry
 
         StartAngle = Math.Atan2(Axis.Dot(innerRadius.Cross(outerRadius)), innerRadius.Dot(outerRadius));
         Spin = new Vector(0, 1, 0);
+        RunsInward = (side == CarSide.Left ? 1 : -1) * (outer.Y - inner.Y) > 0;
         Side = side;
         LengthMm = (outer - inner).Norm;
     }
@@ -54,6 +58,13 @@ public sealed record SteeringGeometry
 
     /// <summary>Distance between the two joints as they stand; toe is counted from there.</summary>
     public Length RodLength => Length.FromMillimeters(LengthMm);
+
+    /// <summary>
+    /// Whether it looks like the steering of a wheel: the rod runs from the outer joint toward the other side of the car, and a
+    /// change of its length turns the wheel about an arm of 30 to 500 mm (our own choice). If not, a sign or a unit is wrong, or the
+    /// rod is nearly in line with the steer axis.
+    /// </summary>
+    public bool IsLikely => RunsInward && EffectiveArm is >= LeastArm and <= MostArm;
 
     internal double LengthMm { get; private init; }
 
@@ -68,6 +79,11 @@ public sealed record SteeringGeometry
         Math.Abs(Math.Sin(StartAngle)) < DeadCenter
         || OuterRadius <= Millimeters.Negligible
         || InnerRadius <= Millimeters.Negligible;
+
+    private bool RunsInward { get; }
+
+    /// <summary>What the rod gets longer by for a radian of turn: <c>dL/dg = |r_out| |r_in| sin g / L</c>.</summary>
+    private double EffectiveArm => OuterRadius * InnerRadius * Math.Abs(Math.Sin(StartAngle)) / LengthMm;
 
     private Vector Axis { get; }
 

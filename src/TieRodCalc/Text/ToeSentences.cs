@@ -23,6 +23,18 @@ public sealed class ToeSentences(LengthDisplay unit)
                     + "Do not drive it.",
             ToeWarningCode.PastALimit =>
                 $"THE ROD IS PAST A LIMIT AS IT IS, {wheel}: do not drive it before the turns below are made; they bring it back inside.",
+            ToeWarningCode.StaysPastALimit =>
+                $"THE ROD THAT STAYS IS PAST A LIMIT AS IT IS, {wheel}: do not drive it, whatever the other rod is set to.",
+            ToeWarningCode.BuiltDiffers =>
+                $"Setting of the rod, {wheel}: thread showing or cut as measured are not those of its plan, so nobody knows what is "
+                    + "engaged, and no limit was checked.",
+            ToeWarningCode.SteeringUnlikely =>
+                $"THE STEERING DOES NOT LOOK LIKE THAT OF A WHEEL, {wheel}: the inner joint stands further out than the outer one, or the "
+                    + "rod works on an arm of under 30 or over 500 mm. With a wrong sign the turns below go the wrong way; y points to the "
+                    + "car's left.",
+            ToeWarningCode.PointsAtOtherLength =>
+                $"Points of the steering, {wheel}: the joints as given stand {value} nearer or further than the rod is long. The wheel is "
+                    + "taken as turned by that; where it was not, the points or the length are wrong.",
             ToeWarningCode.PresentLengthPlanned =>
                 $"Length of the rod, {wheel}: not said to be measured on the car; the planned length is taken for the present one. Where "
                     + "it differs, write it down as built: {center_to_center: } and ask again.",

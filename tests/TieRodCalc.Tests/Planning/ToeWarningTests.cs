@@ -54,11 +54,19 @@ public class ToeWarningTests
     }
 
     [Fact]
-    public void A_rod_that_is_not_turned_is_not_warned_of()
+    public void A_rod_that_is_not_turned_is_warned_of_only_where_nothing_locks_it_or_it_is_past_a_limit()
     {
         ToeRequest request = (ToeCars.Twin.OnCar(CarSide.Left) with { PresentMeasured = true }).LeftAlone(0);
         ToePlan plan = ToePlanner.Plan(request with { Right = Rod("no nuts") });
-        Assert.All(plan.Warnings, warning => Assert.NotEqual(CarSide.Right, warning.Side));
+        Assert.Equal(
+            [ToeWarningCode.NotLocked], plan.Warnings.Where(warning => warning.Side == CarSide.Right).Select(warning => warning.Code));
+        ToePlan past = ToePlanner.Plan(request with
+        {
+            Right = ToeCars.Twin.OnCar(CarSide.Right) with { Present = ToeCars.Twin.Target.ToLength() + UnitsNet.Length.FromMillimeters(20) },
+        });
+        Assert.Equal(
+            [ToeWarningCode.StaysPastALimit], past.Warnings.Where(warning => warning.Side == CarSide.Right).Select(warning => warning.Code));
+        Assert.False(past.Holds);
     }
 
     /// <summary>
