@@ -87,8 +87,8 @@ internal sealed class ToeMoveText(Page page, ToeReport report)
                 string flats = refusal.ReachableFlats is { } count ? $" ({ToeFormat.Flats(count)})" : string.Empty;
                 page.Sentence(
                     $"It would take {Page.Whole(ToeFormat.Turns(move.Turns!.Value))} {Names.Of(move.Direction!.Value)}, "
-                        + $"{ToeSentences.SeenFrom(move.Part)}. {Page.Whole(ToeFormat.Turns(refusal.ReachableTurns))}{flats} can be turned; "
-                        + $"then comes {Limit(refusal)}. Do not turn it further.");
+                        + $"{ToeSentences.SeenFrom(move.Part)}. {Page.Whole(ToeFormat.Turns(refusal.ReachableTurns))}{flats} can be "
+                        + $"turned; then comes {Limit(refusal)}. Do not turn it further.");
                 break;
             case { Direction: null, ExactTurns: not null }:
                 page.Sentence($"The change is no more than half of {ToeFormat.Turns(move.Step)}, the least that is counted.");
@@ -103,8 +103,8 @@ internal sealed class ToeMoveText(Page page, ToeReport report)
                 break;
             case { Outcome: MoveOutcome.PresentOutOfReach }:
                 page.Sentence(
-                    $"The rod is {Both(move.Present)} long, and the steering as given can have rods from {Span(move.SteeringReach)}: one of "
-                        + "the two was measured wrong.");
+                    $"The rod is {Both(move.Present)} long, and the steering as given can have rods from {Span(move.SteeringReach)}: one "
+                        + "of the two was measured wrong.");
                 break;
             default:
                 page.Sentence($"The steering as given can have rods from {Span(move.SteeringReach)}, and none of them gives it.");
@@ -227,7 +227,9 @@ internal sealed class ToeMoveText(Page page, ToeReport report)
 
     /// <summary>Toe of one wheel, as an angle and, where it is measured so, as a length.</summary>
     private string Wheel(Angle toe) => Page.Whole(ToeFormat.Of(toe))
-        + (report.Toe.Gauge is { } gauge ? $"; {Page.Whole(ToeFormat.Of(Toe.AtPlates(toe, gauge.Width), report.Job.Units))}" : string.Empty);
+        + (report.Toe.Gauge is { } gauge
+            ? $"; {Page.Whole(ToeFormat.Of(Toe.AtPlates(toe, gauge.Width), report.Job.Units))}"
+            : string.Empty);
 
     private static string Limit(MoveRefusal refusal) =>
         $"{Names.Of(refusal.Limit)}{(refusal.End is { } end ? $" of the {Names.Of(end)} end" : string.Empty)}";

@@ -28,7 +28,9 @@ public enum ToeWarningCode
     /// <summary>Thread showing or cut were measured otherwise than the plan has them: the limits were not checked.</summary>
     BuiltDiffers,
 
-    /// <summary>The steering does not look like that of a wheel: a sign or unit may be wrong, or the rod is nearly in line with the axis.</summary>
+    /// <summary>
+    /// The steering does not look like that of a wheel: a sign or unit may be wrong, or the rod is nearly in line with the axis.
+    /// </summary>
     SteeringUnlikely,
 
     /// <summary>The joints as given stand further apart than the rod is long, or nearer. Value: by how much.</summary>

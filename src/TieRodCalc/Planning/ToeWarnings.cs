@@ -6,7 +6,7 @@ namespace TieRodCalc.Planning;
 /// <summary>Gathers what a plan of toe has to warn of.</summary>
 internal static class ToeWarnings
 {
-    /// <summary>Points that were measured with another rod, or carelessly, stand this far from its length at least (our own choice).</summary>
+    /// <summary>Points that were measured with another rod stand this far from its length at least (our own choice).</summary>
     private const double OtherLength = 5;
 
     public static List<ToeWarning> Of(ToeRequest request, IReadOnlyList<ToeMove> moves, ToeMove? stays)

@@ -42,8 +42,8 @@ public sealed class ToeSentences(LengthDisplay unit)
                 $"Setting of the rod, {wheel}: taken as cut and set by its plan, and since then adjusted only by what is turned here. Hold "
                     + "the thread showing against a caliper before turning: where it differs, the limits here are not this rod's.",
             ToeWarningCode.NotBuildable =>
-                $"Setting of the rod, {wheel}: its plan finds none that keeps all limits, so nobody knows what is engaged, and no limit was "
-                    + "checked. Ask plan what is in the way before turning anything.",
+                $"Setting of the rod, {wheel}: its plan finds none that keeps all limits, so nobody knows what is engaged, and no limit "
+                    + "was checked. Ask plan what is in the way before turning anything.",
             ToeWarningCode.CutNotKnown =>
                 $"Setting of the rod, {wheel}: its end may have been cut, and by how much is not known; neither engagement nor room was "
                     + "checked.",
