@@ -6,7 +6,7 @@ internal static class ExitStatus
     /// <summary>Everything asked for holds at nominal dimensions.</summary>
     public const int Holds = 0;
 
-    /// <summary>Computed, but a rod is not buildable, not locked, or gives way under the load of the job.</summary>
+    /// <summary>Computed, but a rod is not buildable, not locked, gives way under the load of the job, or is not to be turned as wanted.</summary>
     public const int DoesNotHold = 1;
 
     /// <summary>Input or command line wrong, or a file that cannot be read or written.</summary>

@@ -56,6 +56,7 @@ public sealed class ToePageTests
             page,
             "TURN NOTHING BEFORE THIS IS SETTLED: not everything below can be done, or not everything was checked. The right rod may have",
             "The right rod may have the room to make up the whole change: ask again with --right-only.");
+        Assert.DoesNotContain("How to do it", page, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -97,6 +98,15 @@ public sealed class ToePageTests
         Page(Both.With(words, others), 1),
         "TURN NOTHING BEFORE THIS IS SETTLED",
         "THE STEERING DOES NOT LOOK LIKE THAT OF A WHEEL, left wheel");
+
+    [Fact]
+    public void Turns_counted_by_steering_in_doubt_are_refused_and_no_procedure_is_given()
+    {
+        string job = Both.With("  arm: 150 mm", "  arm: 25 mm");
+
+        Assert.All(Json(job, 1).GetProperty("sides").EnumerateArray(), side => Assert.True(side.GetProperty("refused").GetBoolean()));
+        Assert.DoesNotContain("How to do it", Page(job, 1), StringComparison.Ordinal);
+    }
 
     [Theory]
     [InlineData("showing: {inner: 38.1 mm, outer: 14.9 mm}", 0)]

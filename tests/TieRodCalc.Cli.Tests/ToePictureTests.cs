@@ -55,8 +55,8 @@ public sealed partial class ToePictureTests : IDisposable
         double[] limits = Numbers(Paths(panel).Single(path => Count(path, 'M') == 2 && Count(path, 'V') == 2));
         Assert.Equal(across(-side.GetProperty("adjust").Number("shorter_turns")), limits[0], HalfAUnit);
         Assert.Equal(across(side.GetProperty("adjust").Number("longer_turns")), limits[3], HalfAUnit);
-        Assert.Contains("ends at tips", Texts(panel));
-        Assert.Contains("ends at engagement, outer end", Texts(panel));
+        Assert.Contains("tips", Texts(panel));
+        Assert.Contains("engagement of the outer end", Texts(panel));
     }
 
     [Fact]

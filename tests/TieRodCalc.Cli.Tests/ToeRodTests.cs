@@ -163,6 +163,16 @@ public sealed class ToeRodTests
         JsonElement only = Assert.Single(root.GetProperty("sides").EnumerateArray());
 
         Assert.Equal("both", only.Word("side"));
+        JsonElement total = root.GetProperty("total");
+        Assert.Equal(total.Number("now_deg"), only.Number("toe_now_deg"));
+        Assert.Equal(total.Number("want_deg"), only.Number("toe_want_deg"));
+        Assert.Equal(total.Number("after_deg"), only.Number("toe_after_deg"));
+        Assert.Equal(total.Number("after_mm"), only.Number("toe_after_at_plates_mm"));
+        Assert.Equal(total.Number("want_deg") - total.Number("after_deg"), only.Number("left_over_deg"), 1e-5);
+        JsonElement far = Json(job.WithToe("{now: 0 in, want: 120 mm in}"), 1, "--rod", "l");
+        JsonElement part = far.GetProperty("sides")[0].GetProperty("reachable");
+        Assert.Equal(ToeJobs.Toe(part.Number("turns") * PerTurn), part.Number("toe_deg"), Near);
+        Assert.Equal(610 * Math.Sin(part.Number("toe_deg") * Math.PI / 180), far.GetProperty("total").Number("reachable_mm"), 1e-4);
         Assert.Equal(Change(Degrees(3) - Degrees(-1.5)), only.Number("change_mm"), Near);
         Assert.Contains("BOTH WHEELS, rod l: TURN THE SLEEVE", Page(job, options: ["--rod", "l"]), StringComparison.Ordinal);
         Assert.Contains(root.GetProperty("warnings").EnumerateArray(), warning => warning.Word("code") == "wheel-held");

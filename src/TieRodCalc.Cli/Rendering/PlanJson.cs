@@ -23,7 +23,7 @@ internal static class PlanJson
             1,
             job.Name,
             [.. plans.Select(planned => Rod(planned.Rod.Name, planned.Plan, sentences))],
-            [.. notes.Select(note => new NoteJson(note.File, note.Line, note.Column, note.Message))]);
+            NoteJson.Of(notes));
         return JsonSerializer.Serialize(document, Shapes.PlanDocument) + "\n";
     }
 
@@ -117,11 +117,8 @@ internal static class PlanJson
             JsonNumber.Mm(solution.Longer.Length),
             JsonNumber.Of(solution.Shorter.Turns),
             JsonNumber.Of(solution.Longer.Turns),
-            EndsAt(solution.Shorter),
-            EndsAt(solution.Longer));
-
-    private static EndsAtJson? EndsAt(Travel travel) =>
-        travel.EndsAt is { } limit ? new EndsAtJson(Names.Of(limit), Side(travel.End)) : null;
+            EndsAtJson.Of(solution.Shorter),
+            EndsAtJson.Of(solution.Longer));
 
     private static PerTurnJson? Turn(TurnEffect? effect) => effect is null
         ? null

@@ -1,4 +1,7 @@
 using System.Text.Json.Serialization;
+using TieRodCalc.Planning;
+using TieRodCalc.Text;
+using TieRodCalc.Yaml;
 
 namespace TieRodCalc.Cli.Rendering;
 
@@ -7,7 +10,11 @@ namespace TieRodCalc.Cli.Rendering;
 internal sealed record PlanDocument(
     int Tierodcalc, string? Job, IReadOnlyList<RodJson> Rods, IReadOnlyList<NoteJson> Notes);
 
-internal sealed record NoteJson(string File, int Line, int Column, string Text);
+internal sealed record NoteJson(string File, int Line, int Column, string Text)
+{
+    public static NoteJson[] Of(IReadOnlyList<Problem> notes) =>
+        [.. notes.Select(note => new NoteJson(note.File, note.Line, note.Column, note.Message))];
+}
 
 internal sealed record RodJson(
     string Name,
@@ -70,7 +77,12 @@ internal sealed record JointLoadJson(
 internal sealed record AdjustJson(
     double ShorterMm, double LongerMm, double ShorterTurns, double LongerTurns, EndsAtJson? ShorterEndsAt, EndsAtJson? LongerEndsAt);
 
-internal sealed record EndsAtJson(string Limit, string? End);
+internal sealed record EndsAtJson(string Limit, string? End)
+{
+    public static EndsAtJson? Of(Travel travel) => travel.EndsAt is { } limit
+        ? new EndsAtJson(Names.Of(limit), travel.End is { } end ? Names.Of(end) : null)
+        : null;
+}
 
 internal sealed record PerTurnJson(double LengthMm, double? ToeDeg, double? ToeAtPlatesMm);
 

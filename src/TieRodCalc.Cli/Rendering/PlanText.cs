@@ -41,7 +41,7 @@ internal sealed class PlanText
             text.AddRod(rod, plan);
         }
 
-        text.AddCautions(notes);
+        PageEnd.Add(text._page, notes);
         return text._page.ToString();
     }
 
@@ -253,22 +253,4 @@ internal sealed class PlanText
 
     private static bool IsHeadline(PlanWarning warning) => warning.Code is
         WarningCode.NotLocked or WarningCode.OneJointLocked or WarningCode.GivesWayUnderLoad or WarningCode.LoadNotChecked;
-
-    private void AddCautions(IReadOnlyList<Problem> notes)
-    {
-        if (notes.Count > 0)
-        {
-            _page.Heading("Notes on the files");
-            foreach (Problem note in notes)
-            {
-                _page.Point($"{ProblemText.Place(note)}: {note.Message}");
-            }
-        }
-
-        _page.Heading("Cautions");
-        foreach (string caution in Cautions.All.Append(Cautions.NotChecked))
-        {
-            _page.Point(caution);
-        }
-    }
 }

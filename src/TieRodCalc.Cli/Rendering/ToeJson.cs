@@ -33,7 +33,7 @@ internal static class ToeJson
                 report.Toe.Gauge is { } gauge ? Names.Of(gauge.Place) : null,
                 JsonNumber.Mm(report.Toe.Gauge?.Width)),
             Warnings(report),
-            [.. report.Notes.Select(note => new NoteJson(note.File, note.Line, note.Column, note.Message))]);
+            NoteJson.Of(report.Notes));
         return JsonSerializer.Serialize(document, Shapes.ToeDocument) + "\n";
     }
 
@@ -41,7 +41,7 @@ internal static class ToeJson
         report.Wheel(move),
         rod,
         Names.Of(move.Outcome),
-        move.Outcome != MoveOutcome.Holds,
+        !move.Holds,
         JsonNumber.Mm(move.Present),
         JsonNumber.Mm(move.Wanted),
         JsonNumber.Mm(move.Wanted - move.Present),
@@ -52,12 +52,12 @@ internal static class ToeJson
         JsonNumber.Of(move.Flats),
         move.Direction is { } direction ? Names.Of(direction) : null,
         ToeSentences.SeenFrom(move.Part),
-        JsonNumber.Of(move.Now.Degrees),
-        JsonNumber.Of(move.Want?.Degrees),
-        JsonNumber.Of(move.After?.Degrees),
-        AtWidth(move.After, report.Toe.Plates),
-        AtWidth(move.After, report.Toe.Tire),
-        JsonNumber.Of(move.LeftOver?.Degrees),
+        JsonNumber.Of(report.ToeNow(move).Degrees),
+        JsonNumber.Of(report.ToeWanted(move)?.Degrees),
+        JsonNumber.Of(report.ToeAfter(move)?.Degrees),
+        JsonNumber.Mm(report.ToeAfter(move, report.Toe.Plates)),
+        JsonNumber.Mm(report.ToeAfter(move, report.Toe.Tire)),
+        JsonNumber.Of((report.ToeWanted(move) - report.ToeAfter(move))?.Degrees),
         JsonNumber.Of(move.ToePerStep?.Degrees),
         move.Shorter is null ? null : move.PastALimit,
         move is { Shorter: { } shorter, Longer: { } longer }
@@ -70,20 +70,14 @@ internal static class ToeJson
                 End(refusal.End),
                 JsonNumber.Of(Math.Abs(refusal.ReachableTurns)),
                 JsonNumber.Of(refusal.ReachableFlats),
-                JsonNumber.Of(refusal.ReachableToe?.Degrees))
+                JsonNumber.Of((report.OneRod ? report.Plan.Reachable?.Total : refusal.ReachableToe)?.Degrees))
             : null,
         move.Joints.Count == 0 ? null : new ToeJointsJson(Joint(move, RodSide.Inner), Joint(move, RodSide.Outer)));
 
     private static double? Count(double? turns) => turns is { } known ? JsonNumber.Of(Math.Abs(known)) : null;
 
-    private static double? AtWidth(Angle? toe, Length? width) =>
-        toe is { } angle && width is { } across ? JsonNumber.Mm(Toe.AtPlates(angle, across)) : null;
-
     private static ToeAdjustJson Adjust(Travel shorter, Travel longer) =>
-        new(JsonNumber.Of(shorter.Turns), JsonNumber.Of(longer.Turns), EndsAt(shorter), EndsAt(longer));
-
-    private static EndsAtJson? EndsAt(Travel travel) =>
-        travel.EndsAt is { } limit ? new EndsAtJson(Names.Of(limit), End(travel.End)) : null;
+        new(JsonNumber.Of(shorter.Turns), JsonNumber.Of(longer.Turns), EndsAtJson.Of(shorter), EndsAtJson.Of(longer));
 
     private static string? End(RodSide? end) => end is { } known ? Names.Of(known) : null;
 

@@ -80,7 +80,7 @@ internal sealed class ToeMoveText(Page page, ToeReport report)
         {
             case { PastALimit: true, Refusal: { } refusal }:
                 page.Sentence(
-                    $"As it is, the rod is past its limit already: {Limit(refusal)}. Do not drive it, and do not set toe with it"
+                    $"As it is, the rod is past its limit already: {Names.Of(refusal.Limit, refusal.End)}. Do not drive it, and do not set toe with it"
                         + $"{(move.Plan is null ? string.Empty : "; plan tells what it needs")}.");
                 break;
             case { Refusal: { } refusal }:
@@ -88,7 +88,7 @@ internal sealed class ToeMoveText(Page page, ToeReport report)
                 page.Sentence(
                     $"It would take {Page.Whole(ToeFormat.Turns(move.Turns!.Value))} {Names.Of(move.Direction!.Value)}, "
                         + $"{ToeSentences.SeenFrom(move.Part)}. {Page.Whole(ToeFormat.Turns(refusal.ReachableTurns))}{flats} can be "
-                        + $"turned; then comes {Limit(refusal)}. Do not turn it further.");
+                        + $"turned; then comes {Names.Of(refusal.Limit, refusal.End)}. Do not turn it further.");
                 break;
             case { Direction: null, ExactTurns: not null }:
                 page.Sentence($"The change is no more than half of {ToeFormat.Turns(move.Step)}, the least that is counted.");
@@ -230,9 +230,6 @@ internal sealed class ToeMoveText(Page page, ToeReport report)
         + (report.Toe.Gauge is { } gauge
             ? $"; {Page.Whole(ToeFormat.Of(Toe.AtPlates(toe, gauge.Width), report.Job.Units))}"
             : string.Empty);
-
-    private static string Limit(MoveRefusal refusal) =>
-        $"{Names.Of(refusal.Limit)}{(refusal.End is { } end ? $" of the {Names.Of(end)} end" : string.Empty)}";
 
     private string Span(LengthSpan span) => $"{Both(span.Shortest, LengthRounding.Up)} to {Both(span.Longest, LengthRounding.Down)}";
 

@@ -19,7 +19,7 @@ internal sealed class ToePanel
     private const double Bottom = 396;
     private const int LineHeight = 19;
     private const int Samples = 120;
-    private const int LongestName = 40;
+    private const double NameWidth = 540;
 
     /// <summary>How much further than the adjustment the picture goes on either side.</summary>
     private const double Margin = 0.07;
@@ -40,7 +40,7 @@ internal sealed class ToePanel
     {
         (_move, _toe, _unit) = (move, toe, unit);
         string wheel = toe.OneRodTurns is null ? $"{Names.Of(move.Side)} wheel" : "both wheels";
-        Words = [$"{wheel}, rod {ToePicture.Shortened(rod, LongestName)}", .. Marks().Select(mark => mark.Words), .. Remarks()];
+        Words = [$"{wheel}, rod {ToePicture.Shortened(rod, NameWidth)}", .. Marks().Select(mark => mark.Words), .. Remarks()];
         (double least, double most) = Turns();
         _across = new Scale(least, most, Left, Right);
         double[] toes = [.. Enumerable.Range(0, Samples + 1).Select(At).Select(turns => Degrees(turns)).OfType<double>(), 0];
@@ -151,9 +151,7 @@ internal sealed class ToePanel
         }
     }
 
-    private static string Limit(Travel travel) => travel.EndsAt is { } limit
-        ? $"{Names.Of(limit)}{(travel.End is { } end ? $", {Names.Of(end)} end" : string.Empty)}"
-        : "nothing";
+    private static string Limit(Travel travel) => travel.EndsAt is { } limit ? Names.Of(limit, travel.End) : "nothing";
 
     /// <summary>What lies beyond a limit is hatched; the limits are named above, each on its side.</summary>
     private IEnumerable<XElement> Limits()
@@ -169,8 +167,8 @@ internal sealed class ToePanel
         yield return Closed(Left, from);
         yield return Closed(to, Right);
         yield return ToePicture.Path($"M{N(from)} {N(Top)} V{N(Bottom)} M{N(to)} {N(Top)} V{N(Bottom)}", 1.6);
-        yield return ToePicture.Label(Left, Top - 8, $"ends at {Limit(shorter)}");
-        yield return ToePicture.Label(Right, Top - 8, $"ends at {Limit(longer)}", "end");
+        yield return ToePicture.Label(Left, Top - 8, Limit(shorter));
+        yield return ToePicture.Label(Right, Top - 8, Limit(longer), "end");
     }
 
     private static XElement Closed(double from, double to) => ToePicture.Element(

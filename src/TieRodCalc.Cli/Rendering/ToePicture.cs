@@ -13,8 +13,7 @@ internal static class ToePicture
     /// <summary>A letter of this height is 9.9 points on paper.</summary>
     public const int FontSize = 14;
 
-    /// <summary>What fits between the margins in the widest letters.</summary>
-    private const int LongestTitle = 50;
+    private const double TitleWidth = 690;
 
     private const double UnitsPerMm = 4;
     private const int Header = 34;
@@ -57,7 +56,7 @@ internal static class ToePicture
                         [("id", "closed"), ("width", "8"), ("height", "8"), ("patternUnits", "userSpaceOnUse")],
                         Element("path", [("d", "M0 8 L8 0"), ("stroke", "black"), ("stroke-width", "0.7")]))),
                 Element("rect", [("width", $"{Width}"), ("height", $"{height}"), ("fill", "white")]),
-                Label(Width / 2, 22, Shortened(name, LongestTitle), "middle"),
+                Label(Width / 2, 22, Shortened(name, TitleWidth), "middle"),
                 .. drawn,
             ]);
         return picture + "\n";
@@ -75,11 +74,25 @@ internal static class ToePicture
 
     public static string Number(double value) => Math.Round(value, 2).ToString("0.##", CultureInfo.InvariantCulture);
 
-    /// <summary>A text cut to a number of letters; what belongs together as one letter stays together.</summary>
-    public static string Shortened(string text, int letters)
+    /// <summary>A text cut to a width of the drawing; what belongs together as one letter stays together.</summary>
+    public static string Shortened(string text, double width)
     {
+        // Capitals and signs beyond ASCII are taken as wide as the widest, other letters as wide as they are on average.
+        const double Wide = 0.95;
+        const double Usual = 0.56;
+        double left = width / FontSize;
         StringInfo info = new(text);
-        return info.LengthInTextElements <= letters ? text : info.SubstringByTextElements(0, letters - 1) + "…";
+        for (int letter = 0; letter < info.LengthInTextElements; letter++)
+        {
+            char first = info.SubstringByTextElements(letter, 1)[0];
+            left -= char.IsAsciiLetterUpper(first) || !char.IsAscii(first) ? Wide : Usual;
+            if (left < 0)
+            {
+                return info.SubstringByTextElements(0, Math.Max(0, letter - 1)) + "…";
+            }
+        }
+
+        return text;
     }
 
     private static (string, string)[] Dashed(string? dashes) => dashes is null ? [] : [("stroke-dasharray", dashes)];

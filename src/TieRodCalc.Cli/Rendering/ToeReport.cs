@@ -28,6 +28,19 @@ internal sealed record ToeReport(Job Job, ToePlan Plan, IReadOnlyList<string> Ro
     /// <summary>The name of the wheel or wheels of a move.</summary>
     public string Wheel(ToeMove move) => OneRod ? "both" : Text.Names.Of(move.Side);
 
+    /// <summary>Toe now of the wheel of a move; of both where one rod joins them. So are the others below.</summary>
+    public Angle ToeNow(ToeMove move) => OneRod ? Plan.Now.Total : move.Now;
+
+    public Angle? ToeWanted(ToeMove move) => OneRod ? Plan.Want.Total : move.Want;
+
+    public Angle? ToeAfter(ToeMove move) => OneRod ? Plan.After?.Total : move.After;
+
+    /// <summary>Toe after a move across a width, or null where the one or the other is not known.</summary>
+    public Length? ToeAfter(ToeMove move, Length? width) => width is not { } across ? null
+        : OneRod ? Plan.After?.Across(across)
+        : move.After is { } after ? Steering.Toe.AtPlates(after, across)
+        : null;
+
     /// <summary>Total toe across what it is measured across, or null where that was not given.</summary>
     public Length? Across(WheelToes? toes) => toes is { } known && Toe.Gauge is { } gauge ? known.Across(gauge.Width) : null;
 }

@@ -2,7 +2,6 @@ using TieRodCalc.Planning;
 using TieRodCalc.Rods;
 using TieRodCalc.Steering;
 using TieRodCalc.Text;
-using TieRodCalc.Yaml;
 using UnitsNet;
 
 namespace TieRodCalc.Cli.Rendering;
@@ -38,7 +37,7 @@ internal sealed class ToeText
 
         text.AddProcedure();
         text.AddWarnings();
-        text.AddCautions();
+        PageEnd.Add(text._page, report.Notes);
         return text._page.ToString();
     }
 
@@ -95,7 +94,7 @@ internal sealed class ToeText
             }
         }
 
-        if (plan.Moves.All(move => move is { Outcome: MoveOutcome.Holds, SteeringUnlikely: false }))
+        if (plan.Moves.All(move => move.Holds))
         {
             return;
         }
@@ -103,7 +102,7 @@ internal sealed class ToeText
         _page.Sentence("TURN NOTHING BEFORE THIS IS SETTLED: not everything below can be done, or not everything was checked.");
         if (plan.Moves.Any(move => move is { Outcome: MoveOutcome.Refused, PastALimit: false })
             && plan.Moves.All(move => move is { PastALimit: false, SteeringUnlikely: false })
-            && plan.Moves.FirstOrDefault(move => move.Outcome == MoveOutcome.Holds) is { } holds)
+            && plan.Moves.FirstOrDefault(move => move.Holds) is { } holds)
         {
             string side = Names.Of(holds.Side);
             _page.Sentence($"The {side} rod may have the room to make up the whole change: ask again with --{side}-only.");
@@ -138,23 +137,5 @@ internal sealed class ToeText
         _page.Point(
             "Toe is counted with nothing else moved: same ride height, camber and caster. The rods' own plans say what else was not "
                 + "checked.");
-    }
-
-    private void AddCautions()
-    {
-        if (_report.Notes.Count > 0)
-        {
-            _page.Heading("Notes on the files");
-            foreach (Problem note in _report.Notes)
-            {
-                _page.Point($"{ProblemText.Place(note)}: {note.Message}");
-            }
-        }
-
-        _page.Heading("Cautions");
-        foreach (string caution in Cautions.All.Append(Cautions.NotChecked))
-        {
-            _page.Point(caution);
-        }
     }
 }

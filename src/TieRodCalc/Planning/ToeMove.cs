@@ -48,6 +48,9 @@ public sealed record ToeMove
     /// <summary>What came of it.</summary>
     public required MoveOutcome Outcome { get; init; }
 
+    /// <summary>Whether it may be made: it keeps all limits, and the steering that it is counted by is not in doubt.</summary>
+    public bool Holds => Outcome == MoveOutcome.Holds && !SteeringUnlikely;
+
     /// <summary>The plan that the rod's cuts and setting are from, or null for a rod with one threaded joint.</summary>
     public required RodPlan? Plan { get; init; }
 

@@ -29,6 +29,5 @@ public sealed record ToePlan
     public required IReadOnlyList<ToeWarning> Warnings { get; init; }
 
     /// <summary>True where every move can be made and keeps all limits, and the rod that is not turned keeps its own.</summary>
-    public bool Holds =>
-        Moves.All(move => move is { Outcome: MoveOutcome.Holds, SteeringUnlikely: false }) && Stays is not { PastALimit: true };
+    public bool Holds => Moves.All(move => move.Holds) && Stays is not { PastALimit: true };
 }

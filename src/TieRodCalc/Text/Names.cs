@@ -22,6 +22,9 @@ public static class Names
         _ => throw new ArgumentOutOfRangeException(nameof(limit)),
     };
 
+    /// <summary>Name of a limit with the end that it belongs to: <c>closed bore of the inner end</c>; the tips have none.</summary>
+    public static string Of(Limit limit, RodSide? end) => end is { } side ? $"{Of(limit)} of the {Of(side)} end" : Of(limit);
+
     /// <summary>Name of a side of a rod.</summary>
     public static string Of(RodSide side) => side == RodSide.Inner ? "inner" : "outer";
 

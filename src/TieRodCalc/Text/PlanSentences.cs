@@ -99,7 +99,7 @@ public sealed class PlanSentences(LengthDisplay unit)
         ArgumentNullException.ThrowIfNull(travel);
         return travel.EndsAt is not { } limit
             ? "turning the sleeve does not change the length"
-            : $"then {Names.Of(limit)}{(travel.End is { } side ? $" of the {Names.Of(side)} end" : string.Empty)}";
+            : $"then {Names.Of(limit, travel.End)}";
     }
 
     private static string Meaning(BindingLimit binding) => binding.Limit switch

@@ -5,14 +5,14 @@ namespace TieRodCalc.Text;
 /// <summary>How toe is set, whatever the numbers (common practice, no source).</summary>
 public static class ToeProcedure
 {
-    /// <summary>The steps for what is to be turned, one or two sentences each; none where nothing is.</summary>
+    /// <summary>The steps for what is to be turned, one or two sentences each; none where nothing is, or not all of it may be.</summary>
     /// <param name="plan">The plan of toe.</param>
     public static IReadOnlyList<string> Of(ToePlan plan)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        ToeMove[] turned = [.. plan.Moves.Where(move => move.Direction is not null && move.After is not null)];
+        ToeMove[] turned = [.. plan.Moves.Where(move => move.Direction is not null)];
         List<string> steps = [];
-        if (turned.Length == 0)
+        if (turned.Length == 0 || !plan.Moves.All(move => move.Holds))
         {
             return steps;
         }
