@@ -36,7 +36,7 @@ internal sealed class WorstCaseReference
 
     /// <summary>
     /// The least that is left between a limit from below and one from above, or to a limit that stands alone, in the worst corner; of
-    /// those that any corner or the saw narrows. Null where none does.
+    /// those that any corner or the saw narrows by more than nothing. Null where none does.
     /// </summary>
     public double? Slack(CutPair cuts)
     {
@@ -54,7 +54,7 @@ internal sealed class WorstCaseReference
             }
         }
 
-        double[] narrowed = [.. worst.Where((left, i) => left < nominal[i] - 1e-11), CutLeft(cuts)];
+        double[] narrowed = [.. worst.Where((left, i) => left < nominal[i] - Millimeters.Negligible), CutLeft(cuts)];
         return double.IsFinite(narrowed.Min()) ? narrowed.Min() : null;
     }
 
