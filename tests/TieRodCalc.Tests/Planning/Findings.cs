@@ -31,6 +31,9 @@ internal sealed class Findings
 
     public void Add(RodCase rod, string what) => _found.Add((rod, what));
 
+    /// <summary>Takes over what was found elsewhere.</summary>
+    public void AddAll(Findings others) => _found.AddRange(others._found);
+
     /// <summary>Fails where anything was found, and shows the shortest descriptions.</summary>
     public void AssertNone()
     {
