@@ -42,7 +42,9 @@ internal static class PlanCommand
             IReadOnlyList<Remedy> remedies = RodRemedies.Of(rod.Rod!, rod.Request!);
             PlannedRod planned = new(rod.Name, rod.Rod!, rod.Request!, plan, remedies)
             {
-                Spare = rod.Built is { } built ? AsBuilt.Check(rod.Rod!, rod.Request!, built).Spare : null,
+                Spare = rod.Built is { } built && AsBuilt.Check(rod.Rod!, rod.Request!, built) is { Verdict: Verdict.Buildable } check
+                    ? check.Spare
+                    : null,
             };
             if (with is not null && plan.Verdict == Verdict.NotBuildable)
             {

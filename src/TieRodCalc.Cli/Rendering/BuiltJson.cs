@@ -14,11 +14,11 @@ internal static class BuiltJson
     {
         BuiltSentences sentences = new(job.Units);
         BuiltDocument document = new(
-            1, job.Name, [.. checks.Select(check => Rod(check.Rod, check.Built, sentences))], NoteJson.Of(notes));
+            1, job.Name, [.. checks.Select(check => Rod(check.Rod, check.Built, sentences, new PlanSentences(job.Units, check.Rod.Rod!.Parts.OneJoint)))], NoteJson.Of(notes));
         return JsonSerializer.Serialize(document, PlanJson.Shapes.BuiltDocument) + "\n";
     }
 
-    private static BuiltRodJson Rod(JobRod rod, BuiltRod built, BuiltSentences sentences) => new(
+    private static BuiltRodJson Rod(JobRod rod, BuiltRod built, BuiltSentences sentences, PlanSentences warnings) => new(
         rod.Name,
         Names.Of(built.Verdict),
         Names.Of(built.Locking),
@@ -40,6 +40,7 @@ internal static class BuiltJson
         [.. built.Binding.Select(BindingJson.Of)],
         SpareJson.Of(built.Spare),
         [
+            .. built.Warnings.Select(warning => PlanJson.Warning(warning, warnings)),
             .. BuiltSentences.Missing(built).Select(missing => new WarningJson(
                 missing.Code, missing.End is { } end ? Names.Of(end) : null, missing.Text)),
         ]);

@@ -56,12 +56,11 @@ internal sealed class BuiltText
     private void Add(JobRod rod, BuiltRod built)
     {
         RodParts parts = rod.Rod!.Parts;
-        _page.Heading($"ROD {rod.Name}, AS BUILT: {Verdict(built)}");
-        if (built.Locking == Locking.None || !rod.Rod.AllLocked)
+        _page.Heading($"ROD {rod.Name}, AS BUILT: {Verdict(built)}{(built.Locking == Locking.None ? ", NOTHING LOCKS IT" : string.Empty)}");
+        PlanSentences limits = new(_unit, parts.OneJoint);
+        foreach (PlanWarning warning in built.Warnings.Where(PlanText.IsHeadline))
         {
-            _page.Sentence(built.Locking == Locking.None
-                ? "NOTHING LOCKS THIS ROD. Do not drive it."
-                : "Only one joint is locked; the other one is free to work.");
+            _page.Sentence(limits.Of(warning));
         }
 
         foreach (Contradiction contradiction in built.Contradictions)
@@ -69,7 +68,6 @@ internal sealed class BuiltText
             _page.Point($"The measurements contradict each other. {_sentences.Of(contradiction)}");
         }
 
-        PlanSentences limits = new(_unit);
         foreach (BindingLimit binding in built.Binding)
         {
             _page.Point(limits.Of(binding));
@@ -105,6 +103,13 @@ internal sealed class BuiltText
         {
             new SpareText(_page, _unit).Add(spare);
         }
+
+        _page.Heading("Mind, and what was assumed or not checked");
+        foreach (IGrouping<PlanWarning, PlanWarning> same in built.Warnings.Where(warning => !PlanText.IsHeadline(warning))
+            .GroupBy(warning => warning with { End = null }))
+        {
+            _page.Point(limits.Of(same.First(), bothEnds: same.Count() > 1));
+        }
     }
 
     private void AddTravel(string way, Travel travel) => _page.Row(
@@ -133,7 +138,9 @@ internal sealed class BuiltText
     }
 
     private string Value(Length? value, LengthSpan? span) => value is { } known
-        ? Both(known, LengthRounding.Down)
+        ? Both(known, LengthRounding.Down) + (span is { Width: var width } && width > Length.Zero
+            ? $"; within the tolerances from {Both(span.Shortest, LengthRounding.Down)} to {Both(span.Longest, LengthRounding.Up)}"
+            : string.Empty)
         : span is null ? "not known"
         : $"somewhere from {Both(span.Shortest, LengthRounding.Down)} to {Both(span.Longest, LengthRounding.Up)}";
 }

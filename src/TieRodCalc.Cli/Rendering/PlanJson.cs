@@ -18,17 +18,17 @@ internal static class PlanJson
     /// <summary>The JSON of a job's plans.</summary>
     public static string Of(Job job, IReadOnlyList<PlannedRod> plans, IReadOnlyList<Problem> notes)
     {
-        PlanSentences sentences = new(job.Units);
         PlanDocument document = new(
             1,
             job.Name,
-            [.. plans.Select(planned => Rod(planned, sentences, job.Units))],
+            [.. plans.Select(planned => Rod(planned, job.Units))],
             NoteJson.Of(notes));
         return JsonSerializer.Serialize(document, Shapes.PlanDocument) + "\n";
     }
 
-    private static RodJson Rod(PlannedRod planned, PlanSentences sentences, LengthDisplay units)
+    private static RodJson Rod(PlannedRod planned, LengthDisplay units)
     {
+        PlanSentences sentences = new(units, planned.Rod.Parts.OneJoint);
         RodPlan plan = planned.Plan;
         RodSolution? solution = plan.Solution;
         return new RodJson(
@@ -154,6 +154,6 @@ internal static class PlanJson
             JsonNumber.Mm(effect.Takes),
             JsonNumber.Mm(effect.Needed)))]);
 
-    private static WarningJson Warning(PlanWarning warning, PlanSentences sentences) =>
+    public static WarningJson Warning(PlanWarning warning, PlanSentences sentences) =>
         new(Names.Of(warning.Code), Side(warning.End), sentences.Of(warning));
 }

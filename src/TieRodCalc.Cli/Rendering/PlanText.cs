@@ -17,7 +17,7 @@ internal sealed class PlanText
 {
     private readonly Page _page = new();
     private readonly LengthDisplay _unit;
-    private readonly PlanSentences _sentences;
+    private PlanSentences _sentences;
     private readonly StrengthText _strength;
 
     private PlanText(LengthDisplay unit)
@@ -63,12 +63,13 @@ internal sealed class PlanText
     {
         RodPlan plan = planned.Plan;
         RodParts parts = planned.Rod.Parts;
+        _sentences = new PlanSentences(_unit, parts.OneJoint);
         _page.Heading($"ROD {planned.Name}: {Names.Of(plan.Verdict).ToUpperInvariant()}"
             + $"{(planned.With is null ? string.Empty : $", WITH {planned.With}")}"
             + $"{(plan.Solution is null || planned.Rod.AllLocked ? string.Empty : ", NOT ALL JOINTS LOCKED")}");
         if (planned.WithText is { } changed)
         {
-            _page.Sentence($"Changed: {changed}");
+            _page.Sentence($"Changed by the least that works, with nothing to spare in the change itself: {changed}");
         }
 
         foreach (PlanWarning headline in plan.Warnings.Where(IsHeadline))
@@ -326,6 +327,6 @@ internal sealed class PlanText
         }
     }
 
-    private static bool IsHeadline(PlanWarning warning) => warning.Code is
+    public static bool IsHeadline(PlanWarning warning) => warning.Code is
         WarningCode.NotLocked or WarningCode.OneJointLocked or WarningCode.GivesWayUnderLoad or WarningCode.LoadNotChecked;
 }

@@ -132,6 +132,13 @@ internal sealed class PartBinder(LoadedFile file, PartTables tables)
             Swing = swing,
             Stud = stud,
         };
+        if (socket.Bore == Bore.Open)
+        {
+            map.Findings.Note(
+                map.SpanOf("socket"),
+                $"the bore of {map.Title} is open, but where the ball's housing begins is not known: it is taken as closed at its thread");
+        }
+
         PartFaultProblems.Report(map, end);
         return end;
     }

@@ -56,6 +56,10 @@ internal sealed class RodBinder(LoadedFile file, PartTables tables, PlanRules jo
         {
             CheckAgainstOffset(map, rod, length, adjust);
             CheckMeasured(map, rod, built);
+            if (rod.Parts.OneJoint && built is not null && built.Outer != default)
+            {
+                file.Findings.Problem(map.SpanOf("built"), $"{map.Title} has one threaded joint: nothing can be measured at an outer one");
+            }
         }
 
         RodRequest? request = length.Target is { } target && adjust is { Shorter: { } shorter, Longer: { } longer }
@@ -125,6 +129,12 @@ internal sealed class RodBinder(LoadedFile file, PartTables tables, PlanRules jo
         }
 
         MapReader? nuts = map.Map("nuts", Keys.Ends, needed: true);
+        if (outer?.Part?.Socket is not null && nuts?.Find("outer") is { } second
+            && second.Value is not ScalarNode { Value: Ids.None })
+        {
+            file.Findings.Problem(second.Key.Span, $"{map.Title} has one threaded joint: there is no outer joint for a nut");
+        }
+
         ChosenPart<JamNut>? innerNut = nuts is null ? null : Nut(nuts, "inner", needed: true);
         ChosenPart<JamNut>? outerNut = nuts is null ? null : Nut(nuts, "outer", needed: !socket);
         return new ChosenParts(inner, sleeve, outer, innerNut, outerNut);

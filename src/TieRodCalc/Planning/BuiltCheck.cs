@@ -8,6 +8,7 @@ namespace TieRodCalc.Planning;
 internal sealed class BuiltCheck
 {
     private readonly Rod _rod;
+    private readonly RodRequest _request;
     private readonly BuiltReadings _readings;
     private readonly JointNeeds[] _needs;
     private readonly RodProblem _wanted;
@@ -21,6 +22,7 @@ internal sealed class BuiltCheck
     public BuiltCheck(Rod rod, RodRequest request, BuiltReadings readings)
     {
         _rod = rod;
+        _request = request;
         _readings = readings;
         RodParts parts = rod.Parts;
         _needs = [.. parts.Joints.Select(side => JointNeeds.Of(parts, side, request.Rules))];
@@ -53,7 +55,8 @@ internal sealed class BuiltCheck
         Setting? setting = Setting();
         BindingLimit[] binding = [.. Missed(setting)];
         List<Contradiction> contradictions = [.. Contradictions()];
-        bool known = setting is not null && contradictions.Count == 0;
+        bool known = setting is not null && contradictions.TrueForAll(contradiction => contradiction.Kind == ContradictionKind.Bore);
+        bool stands = Array.TrueForAll(binding, limit => limit.At != AdjustmentPoint.Present);
         return new BuiltRod
         {
             Verdict = !known ? Verdict.NotChecked
@@ -67,7 +70,8 @@ internal sealed class BuiltCheck
             Binding = binding,
             Shorter = setting is { } from ? Travel.Of(_dimensions, _motion, Axial, from, longer: false) : null,
             Longer = setting is { } at ? Travel.Of(_dimensions, _motion, Axial, at, longer: true) : null,
-            Spare = known && setting is { } made ? Spare(made) : null,
+            Spare = known && stands && setting is { } made ? Spare(made) : null,
+            Warnings = PlanWarnings.OfBuilt(_rod, _request, TolerancesStated, known && binding.Length == 0 ? MayMiss(setting!.Value) : 0, _needs),
             Readings = new BuiltReadings
             {
                 CenterToCenter = _readings.CenterToCenter ?? Measured(_present),
@@ -77,7 +81,17 @@ internal sealed class BuiltCheck
         };
     }
 
-    private double Axial => _dimensions.Axial(_present!.Value);
+    /// <summary>
+    /// Axial length as the rod stands: by the thread showing of both ends where both are known, since a caliper reads it finer than a
+    /// tape the length.
+    /// </summary>
+    private double Axial => _inner.Showing is { } inside && _outer.Showing is { } outside
+        ? Beyond(inside, outside)
+        : _dimensions.Axial(_present!.Value);
+
+    private bool TolerancesStated => new ToleranceBox(
+            _rod.Parts, _wanted, (side, across) => JointNeeds.RequiredAt(_rod.Parts, side, _request.Rules, across)).All.Count > 0
+        || BuiltEnd.Stated(_readings.CenterToCenter) + _rod.Parts.Joints.Sum(Unsure) > 0;
 
     /// <summary>How much shorter along the axis the rod may have to be turned from where it is.</summary>
     private double Shorter => Math.Max(0, Axial - _dimensions.Axial(_wanted.Target - _wanted.Shorter));
@@ -109,6 +123,13 @@ internal sealed class BuiltCheck
             {
                 yield return contradiction;
             }
+
+            JointDimensions joint = _dimensions[side];
+            double past = (side == RodSide.Inner ? _inner : _outer).Insertion(joint.ThreadLength) - joint.Depth ?? 0;
+            if (joint.ClosedBore && past > Unsure(side) + _rod.Parts.HoleAt(side).Depth.PlusMinusMm + _mark + Millimeters.Negligible)
+            {
+                yield return new(ContradictionKind.Bore, side, Length.FromMillimeters(past));
+            }
         }
 
         if (_readings.CenterToCenter is not { } length)
@@ -132,9 +153,14 @@ internal sealed class BuiltCheck
         }
         else
         {
-            // What has to show at the end that was not read, for the length to come out, cannot be less than nothing.
-            missing = _rod.Parts.Joints[Array.FindIndex(own, end => end.Showing is null)];
-            apart = Math.Max(0, -((missing == RodSide.Inner ? _inner : _outer).Showing ?? 0));
+            // What has to show at the ends that were not read, for the length to come out, is no less than nothing and no more than
+            // their whole thread.
+            double shows = _dimensions.Axial(length.Mm) - Beyond(own[0].Showing ?? 0, own.Length > 1 ? own[1].Showing ?? 0 : 0);
+            double whole = _rod.Parts.Joints.Where((_, i) => own[i].Showing is null).Sum(side => _dimensions[side].ThreadLength);
+            missing = own.Count(end => end.Showing is null) == 1
+                ? _rod.Parts.Joints[Array.FindIndex(own, end => end.Showing is null)]
+                : null;
+            apart = Math.Max(0, Math.Max(-shows, shows - whole));
         }
 
         if (apart > allowed + Millimeters.Negligible)
@@ -194,14 +220,17 @@ internal sealed class BuiltCheck
         double share = _motion[needs.Side];
         double most = _present is null ? 0 : Math.Max(-share * Shorter, share * Longer);
         double? room = end.Showing - joint.Nut;
-        double Insertion(double cut) => Math.Max(0, joint.ThreadLength - cut - end.Showing!.Value);
+        double unsure = end.Cut is null ? 0 : Unsure(needs.Side);
+        double Insertion(double cut, double off) => Math.Max(0, joint.ThreadLength - cut - end.Showing!.Value + off);
+
+        // No tip is past the end of a closed bore, whatever was read.
+        double Engaged(double cut, double off) =>
+            joint.Engaged(Math.Min(Insertion(cut, off), joint.ClosedBore ? joint.Depth : double.PositiveInfinity), cut);
         LengthSpan? insertions = cuts is { } x && end.Showing is not null
-            ? new(Length.FromMillimeters(Insertion(x.High)), Length.FromMillimeters(Insertion(x.Low)))
+            ? new(Length.FromMillimeters(Insertion(x.High, -unsure)), Length.FromMillimeters(Insertion(x.Low, unsure)))
             : null;
         LengthSpan? engaged = cuts is { } y && end.Showing is not null
-            ? new(
-                Length.FromMillimeters(joint.Engaged(Insertion(y.High), y.High)),
-                Length.FromMillimeters(joint.Engaged(Insertion(y.Low), y.Low)))
+            ? new(Length.FromMillimeters(Engaged(y.High, -unsure)), Length.FromMillimeters(Engaged(y.Low, unsure)))
             : null;
         return new BuiltJoint
         {
@@ -220,6 +249,35 @@ internal sealed class BuiltCheck
             NutRoom = Mm(room),
             NutRoomLeast = _present is null ? null : Mm(room - most),
         };
+    }
+
+    /// <summary>How far the insertion of an end may be off, by the tolerances that are stated of its thread, readings and cut.</summary>
+    private double Unsure(RodSide side)
+    {
+        EndReadings read = _readings.At(side);
+        return _rod.Parts.EndAt(side).ThreadLength.PlusMinusMm + BuiltEnd.Stated(read.Showing) + BuiltEnd.Stated(read.Cut)
+            + (read is { Showing: not null, Cut: not null } ? 0 : BuiltEnd.Stated(read.Depth));
+    }
+
+    /// <summary>By how much a limit may be missed where the insertions are off by what is stated; zero or less where none is.</summary>
+    private double MayMiss(Setting setting)
+    {
+        double worst = double.PositiveInfinity;
+        double inner = Unsure(RodSide.Inner);
+        double outer = _dimensions.OneJoint ? 0 : Unsure(RodSide.Outer);
+        foreach (double axial in (ReadOnlySpan<double>)[-Shorter, 0, Longer])
+        {
+            foreach ((double one, double other) in (ReadOnlySpan<(double, double)>)
+                [
+                    (-inner, -outer), (-inner, outer), (inner, -outer), (inner, outer),
+                ])
+            {
+                Setting off = (setting with { Inner = setting.Inner + one, Outer = setting.Outer + other }).Moved(_motion, axial);
+                worst = Math.Min(worst, LimitSlack.OfSetting(_dimensions, off.Inner, off.Outer, off.Cuts.Inner, off.Cuts.Outer));
+            }
+        }
+
+        return -worst;
     }
 
     private SpareRod Spare(Setting setting) => new(

@@ -36,8 +36,11 @@ public sealed record BuiltRod
     /// <summary>Adjustment toward longer from the present setting, or null where that is not known.</summary>
     public required Travel? Longer { get; init; }
 
-    /// <summary>How the same rod is made of new parts, or null where not enough is known.</summary>
+    /// <summary>How the same rod is made of new parts, or null where not enough is known or it is past a limit as it stands.</summary>
     public required SpareRod? Spare { get; init; }
+
+    /// <summary>What was assumed of the parts, and what was not checked.</summary>
+    public required IReadOnlyList<PlanWarning> Warnings { get; init; }
 
     /// <summary>The readings, with what follows from them filled in.</summary>
     public required BuiltReadings Readings { get; init; }
@@ -55,13 +58,15 @@ public sealed record BuiltJoint
     /// <summary>How far the tip is past the face.</summary>
     public required Length? Insertion { get; init; }
 
-    /// <summary>The same over every cut that the part allows; one value where the cut is known.</summary>
+    /// <summary>
+    /// The same over every cut that the part allows; where the cut is known, over the tolerances that are stated of thread, reading and cut.
+    /// </summary>
     public required LengthSpan? InsertionSpan { get; init; }
 
     /// <summary>Full-form thread on full-form thread.</summary>
     public required Length? Engaged { get; init; }
 
-    /// <summary>The same over every cut that the part allows.</summary>
+    /// <summary>The same, as <see cref="InsertionSpan"/>.</summary>
     public required LengthSpan? EngagedSpan { get; init; }
 
     /// <summary>The least engagement over the wanted adjustment.</summary>
@@ -88,6 +93,9 @@ public enum ContradictionKind
 
     /// <summary>More thread shows than the end has left.</summary>
     Showing,
+
+    /// <summary>The tip would be deeper in a closed bore than it can be.</summary>
+    Bore,
 }
 
 /// <summary>Measurements that do not go together.</summary>

@@ -18,8 +18,10 @@ internal static class LeastChange
     private const double Difference = 1e-3;
     private const double Still = 1e-10;
 
-    /// <summary>What a millimeter by which a limit is missed weighs against a millimeter of change.</summary>
-    private const double Weight = 100;
+    /// <summary>What a millimeter by which a limit is missed weighs against a millimeter of change: far more than any change gains.</summary>
+    private const double Weight = 1e7;
+
+    private const double Exact = Millimeters.Negligible / 10;
 
     /// <summary>The least size of one change that is enough, or null where none is.</summary>
     public static double? Of(RodProblem wanted, ProblemChange change) => Of(wanted, change, ProblemChange.None)?.One;
@@ -34,7 +36,7 @@ internal static class LeastChange
         double Missed(double x, double y)
         {
             FitInequalities.Slacks(Apply(x, y), slacks);
-            return Math.Max(0, -slacks.Min());
+            return Math.Max(0, -slacks.Min() - 2 * Exact);
         }
 
         (double X, double Y) at = (0, 0);
@@ -64,7 +66,7 @@ internal static class LeastChange
             }
         }
 
-        return Missed(at.X, at.Y) <= Millimeters.Negligible ? at : null;
+        return Missed(at.X, at.Y) <= Millimeters.Negligible / 2 ? at : null;
     }
 
     /// <summary>How the inequalities change with one unknown; toward less where more is not possible.</summary>
@@ -85,7 +87,6 @@ internal static class LeastChange
     private static (double X, double Y) LeastCorner(
         double[] slacks, double[] onward, double[] upward, (double X, double Y) at, (double X, double Y) most, double reach)
     {
-        const double Exact = Millimeters.Negligible / 10;
         for (double missed = Exact; ; missed = missed * 4 + Exact)
         {
             double left = Math.Max(0, at.X - reach);

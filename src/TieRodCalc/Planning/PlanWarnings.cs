@@ -37,20 +37,11 @@ internal static class PlanWarnings
             warnings.Add(new(WarningCode.NoUncutReach));
         }
 
-        foreach (JointNeeds joint in joints)
-        {
-            StrengthWarnings.Add(warnings, joint.Side, joint.Materials, joint.Required, request.Rules.Load is not null);
-            AddAssumed(warnings, joint.Side, rod.Parts);
-        }
+        AddParts(warnings, rod, request, joints);
 
         if (solution is not null && request.Rules.Load is not null)
         {
             warnings.Add(new(WarningCode.LoadLeavesOut));
-        }
-
-        if (EngagementRequirement.AssumesSteel(rod.Parts.Female.Material, request.Rules.Engagement))
-        {
-            warnings.Add(new(WarningCode.SteelAssumed));
         }
 
         if (solution is { WorstCase.TolerancesStated: false })
@@ -59,6 +50,50 @@ internal static class PlanWarnings
         }
 
         return warnings;
+    }
+
+    /// <summary>What is said of the parts of a made-up rod.</summary>
+    /// <param name="rod">The rod.</param>
+    /// <param name="request">What is wanted of it.</param>
+    /// <param name="tolerances">Whether a tolerance of a part or a reading is stated.</param>
+    /// <param name="missed">By how much a limit may be missed within the tolerances, where it may, millimeters.</param>
+    /// <param name="joints">Its joints.</param>
+    public static List<PlanWarning> OfBuilt(
+        Rod rod, RodRequest request, bool tolerances, double missed, ReadOnlySpan<JointNeeds> joints)
+    {
+        List<PlanWarning> warnings = [];
+        AddLocking(warnings, rod);
+        if (missed > Millimeters.Negligible)
+        {
+            warnings.Add(new(WarningCode.HoldsOnlyAtNominal, Value: Length.FromMillimeters(missed)));
+        }
+
+        AddParts(warnings, rod, request, joints);
+        if (!tolerances)
+        {
+            warnings.Add(new(WarningCode.NominalTrusted));
+        }
+
+        return warnings;
+    }
+
+    private static void AddParts(List<PlanWarning> warnings, Rod rod, RodRequest request, ReadOnlySpan<JointNeeds> joints)
+    {
+        foreach (JointNeeds joint in joints)
+        {
+            StrengthWarnings.Add(warnings, joint.Side, joint.Materials, joint.Required, request.Rules.Load is not null);
+            AddAssumed(warnings, joint.Side, rod.Parts);
+        }
+
+        if (EngagementRequirement.AssumesSteel(rod.Parts.Female.Material, request.Rules.Engagement))
+        {
+            warnings.Add(new(WarningCode.SteelAssumed));
+        }
+
+        if (rod.Parts.Socket is { Socket.Bore: Bore.Open })
+        {
+            warnings.Add(new(WarningCode.SocketTakenAsClosed));
+        }
     }
 
     private static void AddLocking(List<PlanWarning> warnings, Rod rod)
@@ -90,11 +125,6 @@ internal static class PlanWarnings
         else
         {
             warnings.Add(new(WarningCode.SetByTheEnd, Value: StepByEnds(rod.Parts)));
-        }
-
-        if (rod.Parts.Socket is { Socket.Bore: Bore.Open })
-        {
-            warnings.Add(new(WarningCode.SocketTakenAsClosed));
         }
 
         Length free = solution.Inner.InsertionSpan.Width;

@@ -41,7 +41,10 @@ public sealed record WorstCase
 /// <param name="Dimension">Which dimension.</param>
 /// <param name="End">Of which end; null where it belongs to the whole rod.</param>
 /// <param name="PlusMinus">Its tolerance, each way.</param>
-/// <param name="Takes">What that takes from the limit that fails first, along the thread axis.</param>
+/// <param name="Takes">
+/// What that takes from the limit that fails first, along the thread axis; of a dimension that matters to another limit that fails
+/// alone, what it takes from that.
+/// </param>
 /// <param name="Needed">
 /// How well it must be known, each way, for the plan to hold in the worst case, if all that are named here are measured better by the
 /// same share; null where the plan is safe as it is, or where no measuring makes it so.

@@ -209,21 +209,22 @@ internal sealed class WorstCaseSearch
         foreach ((RodDimension dimension, RodSide? end, double plusMinus, double[] taken) in all)
         {
             double share = 1;
-            bool matters = taken[first] > Millimeters.Negligible;
+            double takes = taken[first];
+            bool matters = takes > Millimeters.Negligible;
             for (int i = 0; i < FitConditions.Count; i++)
             {
                 double nominal = Nominal(i, cuts);
                 double worst = Worst(i, cuts);
                 if (worst < -Millimeters.Negligible && taken[i] > Millimeters.Negligible)
                 {
-                    matters = true;
+                    takes = matters ? takes : Math.Max(takes, taken[i]);
                     share = Math.Min(share, Math.Max(0, nominal / (nominal - worst)));
                 }
             }
 
-            if (matters)
+            if (takes > Millimeters.Negligible)
             {
-                effects.Add(new(dimension, end, Mm(plusMinus), Mm(taken[first]), share < 1 && plusMinus * share > Millimeters.Negligible ? Mm(plusMinus * share) : null));
+                effects.Add(new(dimension, end, Mm(plusMinus), Mm(takes), share < 1 && plusMinus * share > Millimeters.Negligible ? Mm(plusMinus * share) : null));
             }
         }
 

@@ -16,10 +16,13 @@ public sealed class BuiltSentences(LengthDisplay unit)
         return contradiction.Kind switch
         {
             ContradictionKind.Length when contradiction.End is not null =>
-                $"Center to center cannot be: for it {end} would have to show {missed} less thread than none.",
+                $"Center to center cannot be: for it {end} would have to show {missed} less thread than none, or more than all of it.",
             ContradictionKind.Length =>
-                $"Center to center and the thread showing do not go together: they miss each other by {missed} more than the tolerances "
-                    + "that are stated. A reading is wrong, a part is not the one named, or something is bent.",
+                $"Center to center does not go together with the parts and the thread showing: they miss each other by {missed} more than "
+                    + "the tolerances that are stated. A reading is wrong, a part is not the one named, or something is bent.",
+            ContradictionKind.Bore =>
+                $"The tip of {end} would be {missed} deeper in its closed bore than it can be: the cut, the thread showing or a part is not "
+                    + "as said, and less may be engaged than is shown.",
             ContradictionKind.End =>
                 $"Thread showing, cut and depth of {end} do not add up to its thread: they miss it by {missed} more than the tolerances "
                     + "that are stated.",
@@ -37,8 +40,8 @@ public sealed class BuiltSentences(LengthDisplay unit)
             string end = Names.Of(side);
             if (joint is { Showing: null })
             {
-                yield return (
-                    "showing-not-known", side, $"How much thread of the {end} end shows is not known; measure it, or the rod center to center.");
+                string length = built.Readings.CenterToCenter is null ? ", or the rod center to center" : string.Empty;
+                yield return ("showing-not-known", side, $"How much thread of the {end} end shows is not known; measure it{length}.");
             }
 
             if (joint is { Cut: null })

@@ -6,7 +6,8 @@ namespace TieRodCalc.Text;
 
 /// <summary>The sentences that a plan is told in.</summary>
 /// <param name="unit">The unit that lengths are told in first.</param>
-public sealed class PlanSentences(LengthDisplay unit)
+/// <param name="oneJoint">Whether they are of a rod with one threaded joint, whose outer end is what a sleeve is elsewhere.</param>
+public sealed class PlanSentences(LengthDisplay unit, bool oneJoint = false)
 {
     /// <summary>A warning in words.</summary>
     /// <param name="warning">The warning.</param>
@@ -14,6 +15,13 @@ public sealed class PlanSentences(LengthDisplay unit)
     public string Of(PlanWarning warning, bool bothEnds = false)
     {
         ArgumentNullException.ThrowIfNull(warning);
+        return Female(Sentence(warning, bothEnds));
+    }
+
+    private string Female(string text) => oneJoint ? text.Replace("sleeve", "outer end", StringComparison.Ordinal) : text;
+
+    private string Sentence(PlanWarning warning, bool bothEnds)
+    {
         string end = bothEnds ? "inner and outer end" : warning.End is { } side ? $"{Names.Of(side)} end" : "rod";
         LengthRounding rounding = warning.Code is WarningCode.StrengthGoverns or WarningCode.HoldsOnlyAtNominal ? LengthRounding.Up : LengthRounding.Nearest;
         string value = Length(warning.Value, rounding);
@@ -31,7 +39,7 @@ public sealed class PlanSentences(LengthDisplay unit)
                     + $"length is set by turning an end before it is fitted, so only lengths {value} apart exist; the nearest may be "
                     + "half of that off the target.",
             WarningCode.SetByTheEnd =>
-                "There is one threaded joint and no sleeve: the length is set by turning the inner end in the outer end's thread, before "
+                "There is one threaded joint: the length is set by turning the inner end in the outer end's thread, before "
                     + $"the joints are fitted. Only where a joint lets its end turn freely about the rod can any length be had; else only "
                     + $"lengths {value} apart exist, and the nearest may be half of that off the target.",
             WarningCode.SocketTakenAsClosed =>
@@ -94,7 +102,7 @@ public sealed class PlanSentences(LengthDisplay unit)
             AdjustmentPoint.Present => ", as the rod stands",
             _ => string.Empty,
         };
-        return $"{Capital(Names.Of(binding.Limit))}{end}{at}: misses by {Length(binding.MissedBy)}. {Meaning(binding)}";
+        return $"{Capital(Names.Of(binding.Limit))}{end}{at}: misses by {Length(binding.MissedBy)}. {Female(Meaning(binding))}";
     }
 
     /// <summary>That a rod which cannot be built must not be cut.</summary>
@@ -122,6 +130,7 @@ public sealed class PlanSentences(LengthDisplay unit)
         Limit.Tips => "The two tips come too near to each other inside the sleeve.",
         Limit.Witness => "Full thread does not cover the witness hole.",
         Limit.Clamp => "Full thread does not reach under the clamp.",
+        Limit.Cut when binding.At == AdjustmentPoint.Present => "More was cut off than the part allows.",
         Limit.Cut => "More would have to be cut than the part allows.",
         _ => throw new ArgumentOutOfRangeException(nameof(binding)),
     };

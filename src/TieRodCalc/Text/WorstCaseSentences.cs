@@ -10,6 +10,11 @@ public sealed class WorstCaseSentences(LengthDisplay unit)
     public string Of(WorstCase worst)
     {
         ArgumentNullException.ThrowIfNull(worst);
+        if (worst is { TolerancesStated: false, Slack: null })
+        {
+            return "No dimension of the parts carries a tolerance, and nothing is cut: nominal dimensions were trusted.";
+        }
+
         string off = worst.TolerancesStated
             ? "every dimension off by its tolerance and every cut by one mark"
             : "every cut off by one mark";
@@ -19,11 +24,21 @@ public sealed class WorstCaseSentences(LengthDisplay unit)
         }
 
         string missed = LengthFormat.Both(-worst.Slack!.Value, unit, LengthRounding.Up);
-        string safe = worst is { LeastCut: { } least, InnerCut: { } inner, OuterCut: { } outer }
-            ? $"A cut of {LengthFormat.Both(least, unit, LengthRounding.Up)} in all or more would be safe: "
-                + $"{LengthFormat.Both(inner, unit)} off the inner end, {LengthFormat.Both(outer, unit)} off the outer end."
-            : "No cut is safe then; the parts below must be measured better.";
-        return $"It holds only at nominal dimensions: with {off} it misses by {missed}. {safe}";
+        return $"It holds only at nominal dimensions: with {off} it misses by {missed}. {Better(worst)}";
+    }
+
+    private string Better(WorstCase worst)
+    {
+        string[] cuts =
+        [
+            .. new[] { (worst.InnerCut, "inner"), (worst.OuterCut, "outer") }
+                .Where(cut => cut.Item1 > UnitsNet.Length.Zero)
+                .Select(cut => $"{LengthFormat.Both(cut.Item1!.Value, unit)} off the {cut.Item2} end"),
+        ];
+        return cuts.Length > 0 ? $"It would be safe with {string.Join(" and ", cuts)}."
+            : worst.Dimensions.Any(effect => effect.Needed is not null)
+                ? "No cut is safe then; the dimensions below must be measured better."
+            : "No cut is safe then, and measuring better does not change that.";
     }
 
     /// <summary>One dimension that the plan depends on.</summary>
