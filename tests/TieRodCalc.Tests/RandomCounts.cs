@@ -31,13 +31,16 @@ internal static class RandomCounts
     /// <summary>Random pairs of threads: a tenth of the rods.</summary>
     public static int Pairs => Math.Max(1, Rods / 10);
 
+    /// <summary>Random small catalogs: one for every forty rods.</summary>
+    public static int Catalogs => Math.Max(1, Rods / 40);
+
     /// <summary>Spoiled part and job files: three for every twenty rods.</summary>
     public static int Files => Math.Max(200, Rods * 3 / 20);
 
     /// <summary>What a test prints so that its draw can be repeated.</summary>
     public static string Description => string.Create(
         CultureInfo.InvariantCulture,
-        $"{Rods} rods, {Geometries} geometries, {Texts} texts, {Files} files, seed {Seed} (number of rods: {Variable})");
+        $"{Rods} rods, {Geometries} geometries, {Texts} texts, {Catalogs} catalogs, {Files} files, seed {Seed} (number of rods: {Variable})");
 
     /// <summary>The source of random numbers of one case.</summary>
     public static Random For(int index) => new(unchecked(Seed * 31 + index * 7_919));

@@ -1,0 +1,103 @@
+using System.Text.Json;
+using static TieRodCalc.Cli.Tests.ChooseJobs;
+
+namespace TieRodCalc.Cli.Tests;
+
+/// <summary>The figures of <c>choose --json</c>, counted by hand.</summary>
+public sealed class ChooseJsonTests
+{
+    private const double Near = 1e-6;
+
+    [Fact]
+    public void What_the_catalog_makes_comes_best_first_with_its_margin()
+    {
+        JsonElement[] found = Found(Open);
+
+        Assert.Equal(["i", "i-short"], found.Select(item => item.Word("inner")));
+        Assert.All(found, item =>
+        {
+            Assert.Equal(("s", "o", "buildable"), (item.Word("sleeve"), item.Word("outer"), item.Word("verdict")));
+            Assert.Equal(0, item.Number("least_cut_mm"));
+        });
+
+        // Between 27.75 and 38.5 mm, in the middle at the outer end: 33.125 mm less the travel of 1.5 mm is 5.375 mm from either limit.
+        Assert.Equal(5.375, found[0].Number("worst_margin_mm"), Near);
+        Assert.Equal(5.375, found[1].Number("worst_margin_mm"), Near);
+    }
+
+    [Fact]
+    public void The_thinnest_nut_of_the_thread_is_chosen()
+    {
+        Assert.All(Found(Open), item =>
+            Assert.Equal(("nl", "nr"), (item.GetProperty("nuts").Word("inner"), item.GetProperty("nuts").Word("outer"))));
+        string thinner = Open.With("{id: nr-thin-left, thread: M16x1.5 LH, thickness: 9 mm", "{id: nl-thin, thread: M16x1.5 LH, thickness: 5 mm");
+        Assert.All(Found(thinner), item => Assert.Equal("nl-thin", item.GetProperty("nuts").Word("inner")));
+        string listed = Open.With("nuts: {inner: any,", "nuts: {inner: [nl-12, nr-thin-left],");
+        Assert.All(Found(listed), item => Assert.Equal("nr-thin-left", item.GetProperty("nuts").Word("inner")));
+        string named = Open.With("nuts: {inner: any,", "nuts: {inner: nl-12,");
+        Assert.All(Found(named), item => Assert.Equal("nl-12", item.GetProperty("nuts").Word("inner")));
+    }
+
+    [Fact]
+    public void Of_nuts_that_are_equally_thin_the_first_is_chosen()
+    {
+        string same = Open.With("{id: nl-12, thread: M16x1.5 LH, thickness: 12 mm", "{id: nl-12, thread: M16x1.5 LH, thickness: 8 mm");
+        Assert.All(Found(same), item => Assert.Equal("nl-12", item.GetProperty("nuts").Word("inner")));
+    }
+
+    [Fact]
+    public void Top_keeps_the_best()
+    {
+        Assert.Equal(["i"], Inner(Open, "--top", "1"));
+        Assert.Equal(["i", "i-short"], Inner(Open, "--top", "7"));
+    }
+
+    [Fact]
+    public void Another_order_may_be_asked_for()
+    {
+        Assert.Equal(["i-short", "i"], Inner(Open, "--sort", "price"));
+        Assert.Equal(["i-short", "i"], Inner(Open, "--sort", "mass"));
+        Assert.Equal(["i", "i-short"], Inner(Open, "--sort", "margin"));
+        Assert.Equal(["i", "i-short"], Inner(Open, "--sort", "cut"));
+        Assert.Equal(["i-short"], Inner(Open, "--sort", "price", "--top", "1"));
+    }
+
+    [Fact]
+    public void Mass_is_the_sum_of_all_five_parts()
+    {
+        JsonElement[] found = Found(Open);
+        Assert.Equal(0.5 + 0.2 + 0.3 + 0.02 + 0.02, found[0].Number("mass_kg"), Near);
+        Assert.Equal(0.45 + 0.2 + 0.3 + 0.02 + 0.02, found[1].Number("mass_kg"), Near);
+        string unknown = Open.With("price: 2.25 USD, mass: 0.02 kg", "price: 2.25 USD");
+        Assert.All(Found(unknown), item => Assert.Equal(JsonValueKind.Null, item.GetProperty("mass_kg").ValueKind));
+    }
+
+    [Fact]
+    public void Nothing_found_is_status_one_and_an_empty_list()
+    {
+        JsonElement rod = Rod(Open.With("length: 285 mm", "length: 500 mm"), 1);
+        Assert.Equal("left", rod.Word("name"));
+        Assert.Equal(JsonValueKind.Array, rod.GetProperty("found").ValueKind);
+        Assert.Empty(rod.GetProperty("found").EnumerateArray());
+        Rod(Open.With("inner: any, sleeve", "inner: i-inch, sleeve"), 1);
+        Rod(Open.With("inner: any, sleeve", "inner: {thread: 5/8-18 LH}, sleeve"), 1);
+    }
+
+    [Fact]
+    public void A_list_and_a_filter_leave_out_the_others()
+    {
+        Assert.Equal(["i-short"], Inner(Open.With("inner: any, sleeve", "inner: [i-short, i-inch], sleeve")));
+        Assert.Equal(["i-short"], Inner(Open.With("inner: any, sleeve", "inner: i-short, sleeve")));
+        Assert.Equal(["i", "i-short"], Inner(Open.With("inner: any, sleeve", "inner: {thread: M16x1.5 LH}, sleeve")));
+        Assert.Equal(["i", "i-short"], Inner(Open.With("sleeve: any", "sleeve: {outer: M16x1.5}")));
+        Rod(Open.With("sleeve: any", "sleeve: {outer: M16x1.5 LH}"), 1);
+    }
+
+    [Fact]
+    public void A_rod_whose_parts_are_all_named_is_looked_at_alone()
+    {
+        string named = Open.With(
+            "inner: any, sleeve: any, outer: any, nuts: {inner: any, outer: any}", "inner: i, sleeve: s, outer: o, nuts: {inner: nl, outer: nr}");
+        Assert.Equal(["i"], Inner(named));
+    }
+}

@@ -1,0 +1,220 @@
+using TieRodCalc.Parts;
+using TieRodCalc.Rods;
+
+namespace TieRodCalc.Tests.Planning;
+
+/// <summary>A rod that a catalog makes, as trying every combination finds it.</summary>
+internal sealed record ReferenceChoice
+{
+    /// <summary>The rod; of a rod with one threaded joint its inner joint alone.</summary>
+    public required RodCase Rod { get; init; }
+
+    public required bool OneJoint { get; init; }
+
+    public required (int Sleeve, int Inner, int Outer) Place { get; init; }
+
+    public required string Inner { get; init; }
+
+    /// <summary>Null where the rod has one threaded joint.</summary>
+    public required string? Sleeve { get; init; }
+
+    public required string Outer { get; init; }
+
+    public required NutCase? InnerNut { get; init; }
+
+    public required NutCase? OuterNut { get; init; }
+
+    public required IReadOnlyList<CostCase> Costs { get; init; }
+
+    public required CutPair Least { get; init; }
+
+    /// <summary>The smallest slack of any limit but the cut over the whole adjustment, at the middle setting of the recommended cuts.</summary>
+    public required double Margin { get; init; }
+
+    public bool IsCut => Least.Total > 0;
+
+    public int LooseJoints => (IsLoose(Rod.Inner) ? 1 : 0) + (!OneJoint && IsLoose(Rod.Outer) ? 1 : 0);
+
+    /// <summary>The sum of the prices by currency, and how many parts have none.</summary>
+    public IReadOnlyDictionary<string, decimal> Prices =>
+        Costs.Where(cost => cost.Amount is not null)
+            .GroupBy(cost => cost.Currency)
+            .ToDictionary(same => same.Key, same => same.Sum(cost => cost.Amount!.Value));
+
+    public bool AllPriced => Costs.All(cost => cost.Amount is not null);
+
+    /// <summary>The sum of the masses, null where one is not said.</summary>
+    public decimal? Kilograms => Costs.All(cost => cost.Kilograms is not null) ? Costs.Sum(cost => cost.Kilograms!.Value) : null;
+
+    private static bool IsLoose(JointCase joint) => joint is { Nut: null, Clamp: null };
+}
+
+/// <summary>Tries every combination of a catalog, each by the table of limits.</summary>
+internal static class ChoiceReference
+{
+    /// <summary>Every combination that makes a rod, in the order of the catalog: sleeve, inner end, outer end.</summary>
+    public static List<ReferenceChoice> All(CatalogCase catalog)
+    {
+        List<ReferenceChoice> found = [];
+        for (int sleeve = 0; sleeve < catalog.Sleeves.Count; sleeve++)
+        {
+            for (int inner = 0; inner < catalog.Inner.Count; inner++)
+            {
+                for (int outer = 0; outer < catalog.Outer.Count; outer++)
+                {
+                    if (Of(catalog, sleeve, inner, outer) is { } choice)
+                    {
+                        found.Add(choice);
+                    }
+                }
+            }
+        }
+
+        found.AddRange(
+            from inner in Enumerable.Range(0, catalog.Inner.Count)
+            from socket in Enumerable.Range(0, catalog.Sockets.Count)
+            select OneJoint(catalog, inner, socket) into choice
+            where choice is not null
+            select choice);
+        return found;
+    }
+
+    /// <summary>Whether the wishes and the threads let three parts go together, whatever comes of it.</summary>
+    public static bool Fits(CatalogCase catalog, SleeveCase sleeve, EndCase inner, EndCase outer) =>
+        catalog.SleeveWish is { } wish
+        && wish.Takes(sleeve.Id, sleeve.Inner.Thread)
+        && (wish.OuterThread is null || wish.OuterThread == sleeve.Outer.Thread)
+        && catalog.InnerWish.Takes(inner.Id, inner.Thread)
+        && catalog.OuterWish.Takes(outer.Id, outer.Thread)
+        && inner.Thread == sleeve.Inner.Thread
+        && outer.Thread == sleeve.Outer.Thread;
+
+    /// <summary>The thinnest nut of a thread that is wished; of equal ones the first of the catalog. None beside a clamp that locks.</summary>
+    public static NutCase? Nut(CatalogCase catalog, Wish wish, HoleCase hole) =>
+        wish is { Ids: not null } or { Thread: not null } || hole.Clamp is null
+            ? catalog.Nuts.Where(nut => nut.Thread == hole.Thread && wish.Takes(nut.Id, nut.Thread)).MinBy(nut => nut.Thickness.Mm)
+            : null;
+
+    private static ReferenceChoice? Of(CatalogCase catalog, int sleeveAt, int innerAt, int outerAt)
+    {
+        (SleeveCase sleeve, EndCase inner, EndCase outer) = (catalog.Sleeves[sleeveAt], catalog.Inner[innerAt], catalog.Outer[outerAt]);
+        bool bothBent = inner.Offset.Mm > 0 && outer.Offset.Mm > 0;
+        if (!Fits(catalog, sleeve, inner, outer) || (bothBent && catalog.ClockingDegrees is null))
+        {
+            return null;
+        }
+
+        NutCase? innerNut = Nut(catalog, catalog.InnerNutWish, sleeve.Inner);
+        NutCase? outerNut = Nut(catalog, catalog.OuterNutWish!, sleeve.Outer);
+        RodCase rod = catalog.Rod(inner, sleeve, outer, innerNut, outerNut);
+        double shortest = rod.Target.Mm - rod.Shorter.Mm;
+        if (shortest <= 0 || shortest * shortest <= rod.OffsetSquared || (rod.WantsAdjustment && !rod.SleeveAdjusts))
+        {
+            return null;
+        }
+
+        RodPolytope polytope = RodPolytope.Of(rod);
+        if (polytope.LeastCut() is not { } least)
+        {
+            return null;
+        }
+
+        CutPair cut = Recommended(rod, polytope, least);
+        double middle = polytope.InnerInsertions(cut).Middle;
+        Setting setting = new(middle, RodPolytope.OuterInsertion(rod, cut, middle));
+        CostCase?[] costs = [inner.Cost, sleeve.Cost, outer.Cost, innerNut?.Cost, outerNut?.Cost];
+        return new ReferenceChoice
+        {
+            Rod = rod,
+            OneJoint = false,
+            Place = (sleeveAt, innerAt, outerAt),
+            Inner = inner.Id,
+            Sleeve = sleeve.Id,
+            Outer = outer.Id,
+            InnerNut = innerNut,
+            OuterNut = outerNut,
+            Costs = [.. costs.OfType<CostCase>()],
+            Least = least,
+            Margin = Margin(rod, cut, setting),
+        };
+    }
+
+    /// <summary>
+    /// A rod with one threaded joint: the insertion follows from the cut, <c>s = (c - x) + b - axial</c>, and every millimeter of adjustment
+    /// moves it by one. Beyond an open bore the way is free up to the ball center.
+    /// </summary>
+    private static ReferenceChoice? OneJoint(CatalogCase catalog, int innerAt, int socketAt)
+    {
+        (EndCase inner, SocketCase socket) = (catalog.Inner[innerAt], catalog.Sockets[socketAt]);
+        if (!catalog.InnerWish.Takes(inner.Id, inner.Thread)
+            || !catalog.OuterWish.Takes(socket.Id, socket.Hole.Thread)
+            || inner.Thread != socket.Hole.Thread)
+        {
+            return null;
+        }
+
+        NutCase? nut = Nut(catalog, catalog.InnerNutWish, socket.Hole);
+        SleeveCase sleeve = new(socket.Id, socket.Cost, socket.Stock, socket.CenterToFace, socket.Hole, socket.Hole, null);
+        RodCase rod = catalog.Rod(inner, sleeve, inner with { Offset = default }, nut, null);
+        double shortest = rod.Target.Mm - rod.Shorter.Mm;
+        if (shortest <= 0 || shortest * shortest <= rod.OffsetSquared)
+        {
+            return null;
+        }
+
+        JointCase joint = rod.Inner;
+        double axial = rod.AxialOf(rod.Target.Mm);
+        double inward = axial - rod.AxialOf(shortest);
+        double outward = rod.AxialOf(rod.Target.Mm + rod.Longer.Mm) - axial;
+        double uncut = joint.CenterToTip.Mm + socket.CenterToFace.Mm - axial;
+        double deepest = joint.Bore == Bore.Closed ? joint.Depth.Mm : socket.CenterToFace.Mm;
+        double least = Math.Max(0, uncut + inward - deepest);
+        least = least <= Millimeters.Negligible ? 0 : least;
+        double required = rod.RequiredMm(joint);
+        double edge = new[] { joint.CountersinkMm + required, joint.Witness?.Mm ?? 0, joint.Clamp?.Mm ?? 0 }.Max();
+        double most = Math.Min(joint.MaxCut.Mm, uncut - outward - joint.LeadMm - edge);
+        double cut = least == 0 ? 0 : CutRule.Recommended(rod, least, new Span(least, most));
+        double into = uncut - cut;
+        double margin = new[]
+        {
+            into - outward - joint.LeadMm - edge,
+            joint.Depth.Mm - joint.CountersinkMm - required,
+            LimitTable.Room(joint, into + inward, cut),
+            deepest - into - inward,
+        }.Min();
+        return least > most + Millimeters.Negligible || margin < -Millimeters.Negligible
+            ? null
+            : new ReferenceChoice
+            {
+                Rod = rod,
+                OneJoint = true,
+                Place = (-1, innerAt, socketAt),
+                Inner = inner.Id,
+                Sleeve = null,
+                Outer = socket.Id,
+                InnerNut = nut,
+                OuterNut = null,
+                Costs = [.. new[] { inner.Cost, socket.Cost, nut?.Cost }.OfType<CostCase>()],
+                Least = new CutPair(least, 0),
+                Margin = margin,
+            };
+    }
+
+    /// <summary>The recommended cuts: inner end first, then the outer end beside it.</summary>
+    private static CutPair Recommended(RodCase rod, RodPolytope polytope, CutPair least)
+    {
+        if (least.Total == 0)
+        {
+            return default;
+        }
+
+        double inner = CutRule.Recommended(rod, least.Inner, polytope.Window(RodSide.Inner, least.Outer)!.Value);
+        return new CutPair(inner, CutRule.Recommended(rod, least.Outer, polytope.Window(RodSide.Outer, inner)!.Value));
+    }
+
+    private static double Margin(RodCase rod, CutPair cut, Setting setting) =>
+        new[] { rod.Target.Mm - rod.Shorter.Mm, rod.Target.Mm + rod.Longer.Mm }
+            .SelectMany(length => LimitTable.Slacks(rod, cut, LimitTable.Turned(rod, setting, LimitTable.TurnsTo(rod, length))))
+            .Where(slack => slack.Limit != Limit.Cut)
+            .Min(slack => slack.Left);
+}
