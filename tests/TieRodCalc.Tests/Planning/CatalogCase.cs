@@ -62,12 +62,15 @@ internal sealed record SocketCase(string Id, CostCase Cost, StockCase? Stock, Di
 /// <summary>A jam nut.</summary>
 internal sealed record NutCase(string Id, CostCase Cost, ThreadCase Thread, Dim Thickness);
 
-/// <summary>Which parts of a catalog a rod leaves open: all, those of a list, those of a thread. All null: any.</summary>
+/// <summary>What a rod says of one of its parts: any, a list, a filter by thread, one by its id, none.</summary>
 internal sealed record Wish
 {
     public static Wish Any { get; } = new();
 
-    /// <summary>The ids of a list, or of the one part that is named.</summary>
+    /// <summary>The one part that is named.</summary>
+    public string? Id { get; init; }
+
+    /// <summary>The ids of a list.</summary>
     public IReadOnlyList<string>? Ids { get; init; }
 
     /// <summary>The thread of a filter; of a sleeve that of its inner end.</summary>
@@ -79,7 +82,11 @@ internal sealed record Wish
     /// <summary>True where there shall be no such part.</summary>
     public bool None { get; init; }
 
+    /// <summary>Whether it leaves nothing to be chosen.</summary>
+    public bool Must => None || Id is not null;
+
     public bool Takes(string id, ThreadCase thread) => !None
+        && (Id is null || Id == id)
         && (Ids is null || Ids.Contains(id))
         && (Thread is null || Thread == thread);
 }
@@ -101,7 +108,7 @@ internal sealed record CatalogCase
 
     public Wish InnerWish { get; init; } = Wish.Any;
 
-    /// <summary>Null where the rod does not name a sleeve at all.</summary>
+    /// <summary>Null where the rod says no sleeve: then its outer end is one that carries the internal thread.</summary>
     public Wish? SleeveWish { get; init; } = Wish.Any;
 
     public Wish OuterWish { get; init; } = Wish.Any;

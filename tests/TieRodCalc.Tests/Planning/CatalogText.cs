@@ -112,13 +112,13 @@ internal static class CatalogText
     private static string Open(Wish wish) => wish switch
     {
         { None: true } => "none",
-        { Ids: { Count: 1 } ids } => ids[0],
+        { Id: { } id } => id,
         { Ids: { } ids } => $"[{string.Join(", ", ids)}]",
         { Thread: { } thread } => $"{{thread: {thread}}}",
         _ => "any",
     };
 
-    private static string OpenSleeve(Wish wish) => wish is { Ids: null } and not { Thread: null, OuterThread: null }
+    private static string OpenSleeve(Wish wish) => wish is { Id: null, Ids: null } and not { Thread: null, OuterThread: null }
         ? "{" + Entries(("inner", wish.Thread?.ToString()), ("outer", wish.OuterThread?.ToString())) + "}"
         : Open(wish);
 

@@ -1,53 +1,6 @@
-using TieRodCalc.Parts;
 using TieRodCalc.Rods;
 
 namespace TieRodCalc.Tests.Planning;
-
-/// <summary>A rod that a catalog makes, as trying every combination finds it.</summary>
-internal sealed record ReferenceChoice
-{
-    /// <summary>The rod; of a rod with one threaded joint its inner joint alone.</summary>
-    public required RodCase Rod { get; init; }
-
-    public required bool OneJoint { get; init; }
-
-    public required (int Sleeve, int Inner, int Outer) Place { get; init; }
-
-    public required string Inner { get; init; }
-
-    /// <summary>Null where the rod has one threaded joint.</summary>
-    public required string? Sleeve { get; init; }
-
-    public required string Outer { get; init; }
-
-    public required NutCase? InnerNut { get; init; }
-
-    public required NutCase? OuterNut { get; init; }
-
-    public required IReadOnlyList<CostCase> Costs { get; init; }
-
-    public required CutPair Least { get; init; }
-
-    /// <summary>The smallest slack of any limit but the cut over the whole adjustment, at the middle setting of the recommended cuts.</summary>
-    public required double Margin { get; init; }
-
-    public bool IsCut => Least.Total > 0;
-
-    public int LooseJoints => (IsLoose(Rod.Inner) ? 1 : 0) + (!OneJoint && IsLoose(Rod.Outer) ? 1 : 0);
-
-    /// <summary>The sum of the prices by currency, and how many parts have none.</summary>
-    public IReadOnlyDictionary<string, decimal> Prices =>
-        Costs.Where(cost => cost.Amount is not null)
-            .GroupBy(cost => cost.Currency)
-            .ToDictionary(same => same.Key, same => same.Sum(cost => cost.Amount!.Value));
-
-    public bool AllPriced => Costs.All(cost => cost.Amount is not null);
-
-    /// <summary>The sum of the masses, null where one is not said.</summary>
-    public decimal? Kilograms => Costs.All(cost => cost.Kilograms is not null) ? Costs.Sum(cost => cost.Kilograms!.Value) : null;
-
-    private static bool IsLoose(JointCase joint) => joint is { Nut: null, Clamp: null };
-}
 
 /// <summary>Tries every combination of a catalog, each by the table of limits.</summary>
 internal static class ChoiceReference
@@ -55,6 +8,18 @@ internal static class ChoiceReference
     /// <summary>Every combination that makes a rod, in the order of the catalog: sleeve, inner end, outer end.</summary>
     public static List<ReferenceChoice> All(CatalogCase catalog)
     {
+        if (catalog.SleeveWish is null)
+        {
+            return
+            [
+                .. from inner in Enumerable.Range(0, catalog.Inner.Count)
+                   from socket in Enumerable.Range(0, catalog.Sockets.Count)
+                   select OneJoint(catalog, inner, socket) into choice
+                   where choice is not null
+                   select choice,
+            ];
+        }
+
         List<ReferenceChoice> found = [];
         for (int sleeve = 0; sleeve < catalog.Sleeves.Count; sleeve++)
         {
@@ -70,12 +35,6 @@ internal static class ChoiceReference
             }
         }
 
-        found.AddRange(
-            from inner in Enumerable.Range(0, catalog.Inner.Count)
-            from socket in Enumerable.Range(0, catalog.Sockets.Count)
-            select OneJoint(catalog, inner, socket) into choice
-            where choice is not null
-            select choice);
         return found;
     }
 
@@ -89,23 +48,31 @@ internal static class ChoiceReference
         && inner.Thread == sleeve.Inner.Thread
         && outer.Thread == sleeve.Outer.Thread;
 
-    /// <summary>The thinnest nut of a thread that is wished; of equal ones the first of the catalog. None beside a clamp that locks.</summary>
-    public static NutCase? Nut(CatalogCase catalog, Wish wish, HoleCase hole) =>
-        wish is { Ids: not null } or { Thread: not null } || hole.Clamp is null
+    /// <summary>
+    /// The thinnest nut of a thread that is wished, of equal ones the first of the catalog; none where a clamp locks or none fits, unless
+    /// the rod names one: then it must fit.
+    /// </summary>
+    /// <returns>False where a nut is named that does not fit.</returns>
+    public static bool Nut(CatalogCase catalog, Wish wish, HoleCase hole, out NutCase? nut)
+    {
+        nut = wish.Must || hole.Clamp is null
             ? catalog.Nuts.Where(nut => nut.Thread == hole.Thread && wish.Takes(nut.Id, nut.Thread)).MinBy(nut => nut.Thickness.Mm)
             : null;
+        return wish.Id is null || nut is not null;
+    }
 
     private static ReferenceChoice? Of(CatalogCase catalog, int sleeveAt, int innerAt, int outerAt)
     {
         (SleeveCase sleeve, EndCase inner, EndCase outer) = (catalog.Sleeves[sleeveAt], catalog.Inner[innerAt], catalog.Outer[outerAt]);
         bool bothBent = inner.Offset.Mm > 0 && outer.Offset.Mm > 0;
-        if (!Fits(catalog, sleeve, inner, outer) || (bothBent && catalog.ClockingDegrees is null))
+        if (!Fits(catalog, sleeve, inner, outer)
+            || (bothBent && catalog.ClockingDegrees is null)
+            || !Nut(catalog, catalog.InnerNutWish, sleeve.Inner, out NutCase? innerNut)
+            || !Nut(catalog, catalog.OuterNutWish!, sleeve.Outer, out NutCase? outerNut))
         {
             return null;
         }
 
-        NutCase? innerNut = Nut(catalog, catalog.InnerNutWish, sleeve.Inner);
-        NutCase? outerNut = Nut(catalog, catalog.OuterNutWish!, sleeve.Outer);
         RodCase rod = catalog.Rod(inner, sleeve, outer, innerNut, outerNut);
         double shortest = rod.Target.Mm - rod.Shorter.Mm;
         if (shortest <= 0 || shortest * shortest <= rod.OffsetSquared || (rod.WantsAdjustment && !rod.SleeveAdjusts))
@@ -141,19 +108,19 @@ internal static class ChoiceReference
 
     /// <summary>
     /// A rod with one threaded joint: the insertion follows from the cut, <c>s = (c - x) + b - axial</c>, and every millimeter of adjustment
-    /// moves it by one. Beyond an open bore the way is free up to the ball center.
+    /// moves it by one. How far an open bore goes on toward the ball is not known: the tip stays in the thread.
     /// </summary>
     private static ReferenceChoice? OneJoint(CatalogCase catalog, int innerAt, int socketAt)
     {
         (EndCase inner, SocketCase socket) = (catalog.Inner[innerAt], catalog.Sockets[socketAt]);
         if (!catalog.InnerWish.Takes(inner.Id, inner.Thread)
             || !catalog.OuterWish.Takes(socket.Id, socket.Hole.Thread)
-            || inner.Thread != socket.Hole.Thread)
+            || inner.Thread != socket.Hole.Thread
+            || !Nut(catalog, catalog.InnerNutWish, socket.Hole, out NutCase? nut))
         {
             return null;
         }
 
-        NutCase? nut = Nut(catalog, catalog.InnerNutWish, socket.Hole);
         SleeveCase sleeve = new(socket.Id, socket.Cost, socket.Stock, socket.CenterToFace, socket.Hole, socket.Hole, null);
         RodCase rod = catalog.Rod(inner, sleeve, inner with { Offset = default }, nut, null);
         double shortest = rod.Target.Mm - rod.Shorter.Mm;
@@ -167,12 +134,16 @@ internal static class ChoiceReference
         double inward = axial - rod.AxialOf(shortest);
         double outward = rod.AxialOf(rod.Target.Mm + rod.Longer.Mm) - axial;
         double uncut = joint.CenterToTip.Mm + socket.CenterToFace.Mm - axial;
-        double deepest = joint.Bore == Bore.Closed ? joint.Depth.Mm : socket.CenterToFace.Mm;
-        double least = Math.Max(0, uncut + inward - deepest);
+        double least = Math.Max(0, uncut + inward - joint.Depth.Mm);
         least = least <= Millimeters.Negligible ? 0 : least;
         double required = rod.RequiredMm(joint);
         double edge = new[] { joint.CountersinkMm + required, joint.Witness?.Mm ?? 0, joint.Clamp?.Mm ?? 0 }.Max();
         double most = Math.Min(joint.MaxCut.Mm, uncut - outward - joint.LeadMm - edge);
+        if (least > most + Millimeters.Negligible)
+        {
+            return null;
+        }
+
         double cut = least == 0 ? 0 : CutRule.Recommended(rod, least, new Span(least, most));
         double into = uncut - cut;
         double margin = new[]
@@ -180,15 +151,15 @@ internal static class ChoiceReference
             into - outward - joint.LeadMm - edge,
             joint.Depth.Mm - joint.CountersinkMm - required,
             LimitTable.Room(joint, into + inward, cut),
-            deepest - into - inward,
+            joint.Depth.Mm - into - inward,
         }.Min();
-        return least > most + Millimeters.Negligible || margin < -Millimeters.Negligible
+        return margin < -Millimeters.Negligible
             ? null
             : new ReferenceChoice
             {
                 Rod = rod,
                 OneJoint = true,
-                Place = (-1, innerAt, socketAt),
+                Place = (0, innerAt, socketAt),
                 Inner = inner.Id,
                 Sleeve = null,
                 Outer = socket.Id,

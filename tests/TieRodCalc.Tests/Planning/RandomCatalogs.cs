@@ -62,7 +62,7 @@ internal static class RandomCatalogs
                     _ => null,
                 },
             };
-            return Wished(Aimed(catalog));
+            return Wished(WithSockets(Aimed(catalog), innerThreads));
         }
 
         /// <summary>A target near what one combination gives, the adjustment of some turns.</summary>
@@ -82,19 +82,64 @@ internal static class RandomCatalogs
             };
         }
 
+        /// <summary>Some outer ends with a socket, about as long that they make the rod; now and then the rod is to have one of them.</summary>
+        private CatalogCase WithSockets(CatalogCase catalog, ThreadCase[] threads)
+        {
+            if (Chance(0.5))
+            {
+                return catalog;
+            }
+
+            bool oneJoint = Chance(0.4);
+            return catalog with
+            {
+                SleeveWish = oneJoint ? null : catalog.SleeveWish,
+                OuterNutWish = oneJoint && Chance(0.5) ? null : catalog.OuterNutWish,
+                Sockets =
+                [
+                    .. Enumerable.Range(0, Count()).Select(i =>
+                    {
+                        HoleCase hole = Hole(Mostly(threads));
+                        double center = catalog.Target.Mm - Pick([.. catalog.Inner]).CenterToTip.Mm + Between(0.6, 1.2) * hole.Depth.Mm;
+                        return new SocketCase($"k{i}", Cost(), Chance(0.5) ? Pick(_stocks) : null, On(Math.Max(hole.Depth.Mm, center)), hole);
+                    }),
+                ],
+            };
+        }
+
         private CatalogCase Wished(CatalogCase catalog) => catalog with
         {
             InnerWish = Wish([.. catalog.Inner.Select(end => (end.Id, end.Thread))]),
-            OuterWish = Wish([.. catalog.Outer.Select(end => (end.Id, end.Thread))]),
-            SleeveWish = Wish([.. catalog.Sleeves.Select(sleeve => (sleeve.Id, sleeve.Inner.Thread))]) is var wish && wish.Thread is not null
-                ? wish with { OuterThread = Chance(0.5) ? Pick([.. catalog.Sleeves]).Outer.Thread : null }
-                : wish,
+            OuterWish = Wish(
+            [
+                .. catalog.Outer.Select(end => (end.Id, end.Thread)),
+                .. catalog.Sockets.Select(socket => (socket.Id, socket.Hole.Thread)),
+            ]),
+            InnerNutWish = NutWish(catalog),
+            OuterNutWish = catalog.OuterNutWish is null ? null : NutWish(catalog),
+            SleeveWish = catalog.SleeveWish is null ? null : SleeveWish(catalog),
         };
 
-        private Wish Wish((string Id, ThreadCase Thread)[] parts) => random.Next(8) switch
+        private Wish SleeveWish(CatalogCase catalog)
+        {
+            Wish wish = Wish([.. catalog.Sleeves.Select(sleeve => (sleeve.Id, sleeve.Inner.Thread))]);
+            return wish.Thread is not null && Chance(0.5) ? wish with { OuterThread = Pick([.. catalog.Sleeves]).Outer.Thread } : wish;
+        }
+
+        /// <summary>Seldom none, or one by its id; a filter here names a thread that other joints need not have.</summary>
+        private Wish NutWish(CatalogCase catalog) => random.Next(12) switch
+        {
+            0 => new Wish { None = true },
+            1 when catalog.Nuts.Count > 0 => new Wish { Id = Pick([.. catalog.Nuts]).Id },
+            2 when catalog.Nuts.Count > 0 => Wish([.. catalog.Nuts.Select(nut => (nut.Id, nut.Thread))]),
+            _ => Planning.Wish.Any,
+        };
+
+        private Wish Wish((string Id, ThreadCase Thread)[] parts) => random.Next(9) switch
         {
             0 => new Wish { Ids = [.. Shuffled([.. parts.Where(_ => Chance(0.7)).Select(part => part.Id).DefaultIfEmpty(parts[0].Id)])] },
             1 => new Wish { Thread = Pick(parts).Thread },
+            2 when Chance(0.3) => new Wish { Id = Pick(parts).Id },
             _ => Planning.Wish.Any,
         };
 
