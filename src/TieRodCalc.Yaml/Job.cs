@@ -37,14 +37,20 @@ public sealed record JobRod
     /// <summary>The side of the car, or null.</summary>
     public CarSide? Side { get; init; }
 
-    /// <summary>The rod, or null where this version cannot plan it.</summary>
+    /// <summary>The rod, or null where a part of it is left open.</summary>
     public Rod? Rod { get; init; }
 
-    /// <summary>What is wanted of it, or null where this version cannot plan it.</summary>
+    /// <summary>What is wanted of it.</summary>
     public RodRequest? Request { get; init; }
 
-    /// <summary>Why this version cannot plan it, with the place; null where it can.</summary>
+    /// <summary>What its parts are chosen from; the named part alone where it names one.</summary>
+    public RodCandidates? Candidates { get; init; }
+
+    /// <summary>The part that is left open, with the place; null where all are named.</summary>
     public Problem? NotPlanned { get; init; }
+
+    /// <summary>What was measured on the made-up rod, or null.</summary>
+    public BuiltReadings? Built { get; init; }
 
     /// <summary>
     /// The rod on the car with the wheel that it turns; null where the job does not give that wheel's steering.
@@ -53,7 +59,4 @@ public sealed record JobRod
 
     /// <summary>Why <see cref="OnCar"/> is null, with the place; null where it is not.</summary>
     public Problem? NotOnCar { get; init; }
-
-    /// <summary>Center to center as it was measured on the car, or null; then the wanted length stands for the present one.</summary>
-    public Measured? MeasuredLength { get; init; }
 }

@@ -86,7 +86,7 @@ internal sealed class JsonMapping
         AddCut("cut.inner", solution.InnerCut);
         AddCut("cut.outer", solution.OuterCut);
         AddJoint("joints.inner", solution.Inner);
-        AddJoint("joints.outer", solution.Outer);
+        AddJoint("joints.outer", solution.Outer!);
         Add("tip_gap_mm", solution.TipGap);
         Add("adjust.shorter_mm", solution.Shorter.Length);
         Add("adjust.longer_mm", solution.Longer.Length);

@@ -10,8 +10,8 @@ public sealed class PlanDirectionTests
     [Fact]
     public void A_nut_loosens_against_its_hand_whichever_end_it_is_at()
     {
-        const string Left = "clockwise, seen from the {0} ball toward the sleeve (left-hand)";
-        const string Right = "counterclockwise, seen from the {0} ball toward the sleeve (right-hand)";
+        const string Left = "clockwise, seen from the {0} ball toward the thread (left-hand)";
+        const string Right = "counterclockwise, seen from the {0} ball toward the thread (right-hand)";
 
         AssertLoosens(LeftInner, Left, Right);
         AssertLoosens(RightInner, Right, Left);

@@ -56,7 +56,7 @@ public sealed partial class PlanRoundingTests
     {
         RodSolution solution = JobChanges.Solution(job);
         PlanPage page = PlanPage.Of(job);
-        foreach ((string name, JointPlan joint) in new[] { ("inner joint", solution.Inner), ("outer joint", solution.Outer) })
+        foreach ((string name, JointPlan joint) in new[] { ("inner joint", solution.Inner), ("outer joint", solution.Outer!) })
         {
             List<Spelling> inserted = Shown(page.Row("  inserted", name));
             NotBelow(joint.InsertionSpan.Shortest, inserted[^2..^1]);

@@ -14,7 +14,11 @@ internal sealed class CutText(Page page, LengthDisplay unit)
     {
         page.Heading("What to cut");
         AddEnd("inner end", parts.Inner, solution.InnerCut);
-        AddEnd("outer end", parts.Outer, solution.OuterCut);
+        if (parts.Outer is { } outer)
+        {
+            AddEnd("outer end", outer, solution.OuterCut);
+        }
+
         if (solution.InnerCut is { IsNeeded: true } || solution.OuterCut is { IsNeeded: true })
         {
             page.Sentence(

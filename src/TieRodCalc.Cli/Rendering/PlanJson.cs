@@ -42,7 +42,7 @@ internal static class PlanJson
                 JsonNumber.Mm(plan.UncutReach?.Shortest),
                 JsonNumber.Mm(plan.UncutReach?.Longest)),
             solution is null ? null : new CutsJson(Cut(solution.InnerCut), Cut(solution.OuterCut)),
-            solution is null ? null : new JointsJson(Joint(solution.Inner), Joint(solution.Outer)),
+            solution is null ? null : new JointsJson(Joint(solution.Inner), solution.Outer is { } outer ? Joint(outer) : null),
             JsonNumber.Mm(solution?.TipGap),
             Adjust(solution),
             solution?.Lengthens is { } lengthens ? Names.Of(lengthens) : null,

@@ -89,7 +89,7 @@ internal sealed record PerTurnJson(double LengthMm, double? ToeDeg, double? ToeA
 internal sealed record StartJson(
     string First, double AloneTurns, double ShowingBeforeSecondMm, double? ThenSleeveTurns, double? ThenEndTurns);
 
-internal sealed record LeastCutSettingJson(double InnerInsertionMm, double OuterInsertionMm);
+internal sealed record LeastCutSettingJson(double InnerInsertionMm, double? OuterInsertionMm);
 
 internal sealed record BindingJson(string Limit, string? End, string At, double MissedByMm);
 

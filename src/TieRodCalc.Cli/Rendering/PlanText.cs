@@ -74,7 +74,7 @@ internal sealed class PlanText
             new CutText(_page, _unit).Add(parts, solution);
             AddSetting(parts, plan, solution);
             _strength.AddRequired(plan);
-            AddLimits(plan, solution);
+            AddLimits(parts.OneJoint, solution);
             AddTurns(jobRod, solution);
         }
         else
@@ -89,10 +89,16 @@ internal sealed class PlanText
     private void AddWish(JobRod jobRod, RodPlan plan, RodParts parts)
     {
         RodRequest request = jobRod.Request!;
+        _page.Row("inner end", Described(parts.Inner.Info, parts.Inner.Thread));
+        if (parts.Sleeve is { } sleeve)
+        {
+            _page.Row("sleeve", Described(sleeve.Info, null));
+        }
+
         _page
-            .Row("inner end", Described(parts.Inner.Info, parts.Inner.Thread))
-            .Row("sleeve", Described(parts.Sleeve.Info, null))
-            .Row("outer end", Described(parts.Outer.Info, parts.Outer.Thread))
+            .Row("outer end", parts.Socket is { } socket
+                ? $"{Described(socket.Info, socket.Socket.Thread)}; carries the internal thread, no sleeve"
+                : Described(parts.Outer!.Info, parts.Outer.Thread))
             .Row("wanted length", $"{Both(request.Target)} center to center")
             .Row("wanted adjustment", $"{Short(request.Shorter)} shorter, {Short(request.Longer)} longer");
         if (plan.UncutReach is { } reach)
@@ -105,9 +111,9 @@ internal sealed class PlanText
             _page.Row("axial length", $"{Both(plan.Axial)}, along the thread axis");
         }
 
-        if (plan.Locking == Locking.Both)
+        if (jobRod.Rod.AllLocked)
         {
-            _page.Row("locked", "both joints");
+            _page.Row("locked", parts.OneJoint ? "the joint" : "both joints");
         }
     }
 
@@ -120,7 +126,12 @@ internal sealed class PlanText
         StartProcedure start = solution.Start;
         string first = Names.Of(start.First);
         string second = start.First == RodSide.Inner ? "outer" : "inner";
-        if (start.SleeveTurns is { } sleeveTurns)
+        if (parts.OneJoint)
+        {
+            _page.Point($"Turn the inner end into the outer end: {Number(start.AloneTurns, "0.0")} turns from flush with the face, until "
+                + $"{Both(start.ShowingBeforeSecond)} of its thread shows.");
+        }
+        else if (start.SleeveTurns is { } sleeveTurns)
         {
             string inward = Names.Of(start.SleeveDirection!.Value);
             _page
@@ -142,8 +153,12 @@ internal sealed class PlanText
             "Counted turns are a guide, a turn more or less: nobody knows where a thread catches. The thread showing decides. What "
                 + "is given as \"at least\" holds over the wanted adjustment.");
         AddJoint("inner", parts.Inner, parts.InnerNut, solution.Inner);
-        AddJoint("outer", parts.Outer, parts.OuterNut, solution.Outer);
-        _page.Row("between the tips", Both(solution.TipGap));
+        if (solution is { Outer: { } outer, TipGap: { } gap })
+        {
+            AddJoint("outer", parts.Outer!, parts.OuterNut, outer);
+            _page.Row("between the tips", Both(gap));
+        }
+
         _page.Row("rod, ball to ball", $"{Both(plan.Target)}");
     }
 
@@ -161,7 +176,7 @@ internal sealed class PlanText
                 + $"{Short(joint.NutRoomLeast, LengthRounding.Down)}");
         if (joint.NutLoosens is { } loosens)
         {
-            _page.Row("  nut loosens", $"{Names.Of(loosens)}, seen from the {name} ball toward the sleeve ({Names.Of(end.Thread.Hand)})");
+            _page.Row("  nut loosens", $"{Names.Of(loosens)}, seen from the {name} ball toward the thread ({Names.Of(end.Thread.Hand)})");
         }
 
         if (joint.WitnessProves is { } proven)
@@ -172,9 +187,9 @@ internal sealed class PlanText
         _strength.AddStrength(joint.Strength);
     }
 
-    private void AddLimits(RodPlan plan, RodSolution solution)
+    private void AddLimits(bool oneJoint, RodSolution solution)
     {
-        _page.Heading("How far it adjusts from there, by the sleeve alone");
+        _page.Heading($"How far it adjusts from there, by {(oneJoint ? "turning the inner end" : "the sleeve alone")}");
         foreach ((string way, Travel travel) in new[] { ("shorter", solution.Shorter), ("longer", solution.Longer) })
         {
             _page.Row(way, $"{AtMost(travel.Length)}, {Number(Math.Floor(travel.Turns * 100 + 1e-4) / 100, "0.00")} turns; "
@@ -191,15 +206,16 @@ internal sealed class PlanText
 
     private void AddTurns(JobRod jobRod, RodSolution solution)
     {
-        _page.Heading("What a turn of the sleeve does");
+        bool oneJoint = jobRod.Rod!.Parts.OneJoint;
+        _page.Heading($"What a turn of the {(oneJoint ? "inner end" : "sleeve")} does");
         if (solution is not { PerTurn: { } turn, PerHalfTurn: { } half, Lengthens: { } lengthens })
         {
             _page.Sentence("It does not change the length: same hand and same pitch at both ends.");
             return;
         }
 
-        _page.Sentence($"Turned {Names.Of(lengthens)}, seen from the inner end outward, the sleeve lengthens the rod; the other way "
-            + "shortens it.");
+        _page.Sentence($"Turned {Names.Of(lengthens)}, seen from the inner end outward, the {(oneJoint ? "inner end" : "sleeve")} "
+            + "lengthens the rod; the other way shortens it.");
         AddTurn("one turn", turn);
         AddTurn("half a turn", half);
         if (solution.PerFlat is { } flat)

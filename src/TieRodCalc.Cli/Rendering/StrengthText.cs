@@ -14,7 +14,10 @@ internal sealed class StrengthText(Page page, LengthDisplay unit)
     {
         page.Heading("How much engagement is required");
         AddRequired("inner joint", plan.InnerRequired);
-        AddRequired("outer joint", plan.OuterRequired);
+        if (plan.OuterRequired is { } outer)
+        {
+            AddRequired("outer joint", outer);
+        }
     }
 
     /// <summary>What a joint carries at its least engagement.</summary>

@@ -34,9 +34,7 @@ internal static class Keys
 
     public static readonly string[] Ends = ["inner", "outer"];
 
-    public static readonly string[] ThreadFilter = ["thread"];
-
-    public static readonly string[] Built = ["center_to_center", "showing", "cut"];
+    public static readonly string[] Built = ["center_to_center", "showing", "cut", "depth"];
 
     public static readonly string[] Steering =
         ["layout", "held", "left", "right", "arm", "joint", "rod_angle", "camber", "plates", "tire", "toe"];

@@ -11,9 +11,15 @@ internal static class MismatchText
     /// <summary>The sentence for an end and its sleeve or nut.</summary>
     public static string Of(ThreadMismatch mismatch)
     {
-        string female = mismatch.Female == FemalePart.JamNut ? "nut" : "sleeve";
-        string text = Of(
-            mismatch.MaleId, mismatch.MaleThread, $"{female} {mismatch.FemaleId}", mismatch.FemaleThread, mismatch.Difference);
+        string female = mismatch.Female switch
+        {
+            FemalePart.JamNut => $"nut {mismatch.FemaleId}",
+            FemalePart.Socket => $"the socket of {mismatch.FemaleId}",
+            _ => $"sleeve {mismatch.FemaleId}",
+        };
+        string differ = $"{Names.Of(mismatch.Difference)} {(BitOperations.IsPow2((int)mismatch.Difference) ? "differs" : "differ")}";
+        string text = $"{mismatch.MaleId} ({ThreadText.Format(mismatch.MaleThread)}) does not go into {female} "
+            + $"({ThreadText.Format(mismatch.FemaleThread)}): {differ}";
         return mismatch.Fit?.Outcome switch
         {
             FitOutcome.GoesInLoose =>
@@ -21,13 +27,5 @@ internal static class MismatchText
             FitOutcome.StartsAndBinds => $"{text}; it would start and then bind, so do not force it",
             _ => text,
         };
-    }
-
-    /// <summary>The sentence for an end and anything with an internal thread.</summary>
-    public static string Of(
-        string maleId, ThreadDesignation male, string female, ThreadDesignation femaleThread, ThreadDifference difference)
-    {
-        string differ = $"{Names.Of(difference)} {(BitOperations.IsPow2((int)difference) ? "differs" : "differ")}";
-        return $"{maleId} ({ThreadText.Format(male)}) does not go into {female} ({ThreadText.Format(femaleThread)}): {differ}";
     }
 }

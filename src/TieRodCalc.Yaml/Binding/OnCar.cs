@@ -1,5 +1,4 @@
 using TieRodCalc.Planning;
-using TieRodCalc.Rods;
 using TieRodCalc.Steering;
 using TieRodCalc.Text;
 using UnitsNet;
@@ -12,15 +11,11 @@ internal static class OnCar
     /// <summary>What was read of the rod, and on the car where enough is known of it.</summary>
     /// <param name="read">What was read of it.</param>
     /// <param name="map">Its map.</param>
-    /// <param name="rod">The rod, or null.</param>
-    /// <param name="socketRod">The rod with one threaded joint, or null.</param>
     /// <param name="request">What is wanted of it.</param>
-    /// <param name="built">What was measured on it, or null.</param>
     /// <param name="steering">The job's steering.</param>
-    public static JobRod Place(
-        JobRod read, MapReader map, Rod? rod, SocketRod? socketRod, RodRequest request, BuiltReadings? built, SteeringSetup steering)
+    public static JobRod Place(JobRod read, MapReader map, RodRequest request, SteeringSetup steering)
     {
-        if (rod is null && socketRod is null)
+        if (read.Rod is not { } rod)
         {
             return read with { NotOnCar = read.NotPlanned };
         }
@@ -30,15 +25,15 @@ internal static class OnCar
             return read with { NotOnCar = problem };
         }
 
-        Length present = read.MeasuredLength?.Nominal ?? request.Target;
-        if (!(rod?.CanHave(present) ?? socketRod!.CanHave(present)))
+        Length present = read.Built?.CenterToCenter?.Nominal ?? request.Target;
+        if (!rod.CanHave(present))
         {
-            // A wanted length of a rod with a sleeve was held against it before.
-            if (read.MeasuredLength is not null || rod is null)
+            // The wanted length was held against it before.
+            if (read.Built?.CenterToCenter is not null)
             {
                 map.Findings.Problem(
-                    map.SpanOf(read.MeasuredLength is null ? "length" : "built"),
-                    $"the rod's length of {Wording.Mm(present)} is not above {Wording.Mm(rod?.Offset ?? socketRod!.Offset)}, the least "
+                    map.SpanOf("built"),
+                    $"the rod's length of {Wording.Mm(present)} is not above {Wording.Mm(rod.Offset)}, the least "
                         + "distance that the bent ends leave between the ball centers");
             }
 
@@ -51,11 +46,10 @@ internal static class OnCar
             OnCar = new ToeRod
             {
                 Rod = rod,
-                SocketRod = socketRod,
                 Request = request,
                 Present = present,
-                Built = built,
-                PresentMeasured = read.MeasuredLength is not null,
+                Built = read.Built,
+                PresentMeasured = read.Built?.CenterToCenter is not null,
                 Steering = wheel.With(side, present),
                 Camber = wheel.Camber,
             },

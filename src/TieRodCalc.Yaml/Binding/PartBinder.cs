@@ -76,7 +76,6 @@ internal sealed class PartBinder(LoadedFile file, PartTables tables)
         Measured? offset = map.Dimension("offset", Least.Zero);
         Measured? maxCut = map.Dimension("max_cut", Least.Zero);
         Measured? rethread = map.Dimension("rethread", Least.Zero);
-        NotUsedYet(map, "rethread");
         JointKind? joint = map.Choose("joint", Choices.Joint);
         Angle? swing = Swing(map);
         StudDirection? stud = Stud(map);
@@ -124,7 +123,7 @@ internal sealed class PartBinder(LoadedFile file, PartTables tables)
             return null;
         }
 
-        return new SocketEnd
+        SocketEnd end = new()
         {
             Info = info,
             CenterToFace = centerToFace.Value,
@@ -133,6 +132,8 @@ internal sealed class PartBinder(LoadedFile file, PartTables tables)
             Swing = swing,
             Stud = stud,
         };
+        PartFaultProblems.Report(map, end);
+        return end;
     }
 
     private void Sleeve(MapReader map)
@@ -205,8 +206,6 @@ internal sealed class PartBinder(LoadedFile file, PartTables tables)
             material = tables.Resolve(tables.Materials, name, file)?.Part;
         }
 
-        NotUsedYet(map, "price");
-        NotUsedYet(map, "mass");
         return new PartInfo(id?.Value ?? string.Empty)
         {
             Name = map.Line("name"),

@@ -45,6 +45,23 @@ internal static class PartFaultProblems
         }
     }
 
+    /// <summary>Reports the faults of an outer end with a socket beside those that the hole has by itself.</summary>
+    public static void Report(MapReader map, SocketEnd end)
+    {
+        foreach (PartFault fault in PartFaults.Of(end))
+        {
+            if (fault == PartFault.SocketDeeperThanEnd)
+            {
+                map.Findings.Problem(
+                    map.SpanOf("center_to_face"),
+                    $"the thread of {Below(map, "socket", "depth")} reaches past the ball center, "
+                        + $"{Written(map, "center_to_face")} from the face");
+            }
+        }
+
+        ReportBeyond(map, "socket", end.Socket, end.CenterToFace.Nominal, $"the {Written(map, "center_to_face")} to the ball center");
+    }
+
     /// <summary>Reports the faults of a sleeve beside those that a hole has by itself, which are reported at the holes.</summary>
     public static void Report(MapReader map, Sleeve sleeve)
     {
@@ -63,13 +80,14 @@ internal static class PartFaultProblems
             }
         }
 
-        ReportBeyond(map, "inner", sleeve.Inner, sleeve);
-        ReportBeyond(map, "outer", sleeve.Outer, sleeve);
+        string whole = $"the sleeve's {Written(map, "length")}";
+        ReportBeyond(map, "inner", sleeve.Inner, sleeve.Length.Nominal, whole);
+        ReportBeyond(map, "outer", sleeve.Outer, sleeve.Length.Nominal, whole);
     }
 
-    private static void ReportBeyond(MapReader map, string side, TappedHole hole, Sleeve sleeve)
+    private static void ReportBeyond(MapReader map, string side, TappedHole hole, Length within, string whole)
     {
-        foreach (PartFault fault in PartFaults.Of(hole, sleeve.Length.Nominal))
+        foreach (PartFault fault in PartFaults.Of(hole, within))
         {
             (string key, string what)? beyond = fault switch
             {
@@ -79,8 +97,7 @@ internal static class PartFaultProblems
             };
             if (beyond is { } found && ScalarBelow(map, side, found.key) is { } text)
             {
-                map.Findings.Problem(
-                    text.Span, $"{found.what} at {Wording.Shown(text.Value)} lies beyond the sleeve's {Written(map, "length")}");
+                map.Findings.Problem(text.Span, $"{found.what} at {Wording.Shown(text.Value)} lies beyond {whole}");
             }
         }
     }

@@ -1,4 +1,5 @@
 using TieRodCalc.Parts;
+using TieRodCalc.Threads;
 using TieRodCalc.Yaml.Sources;
 using TieRodCalc.Yaml.Tree;
 
@@ -14,7 +15,11 @@ internal sealed record Definition<T>(T? Part, LoadedFile File, TextSpan Span)
 /// <summary>An outer end of either sort.</summary>
 /// <param name="Threaded">With an external thread, or null.</param>
 /// <param name="Socket">With an internal thread, or null.</param>
-internal sealed record OuterEnd(ThreadedEnd? Threaded, SocketEnd? Socket);
+internal sealed record OuterEnd(ThreadedEnd? Threaded, SocketEnd? Socket)
+{
+    /// <summary>Its thread.</summary>
+    public ThreadDesignation Thread => Threaded?.Thread ?? Socket!.Socket.Thread;
+}
 
 /// <summary>What the tables of parts of different kinds have in common.</summary>
 internal interface IPartTable
@@ -32,12 +37,16 @@ internal sealed class PartTable<T>(string kind) : IPartTable
     where T : class
 {
     private readonly Dictionary<string, Definition<T>> _byId = new(StringComparer.Ordinal);
+    private readonly Dictionary<T, string> _ids = new(ReferenceEqualityComparer.Instance);
 
     /// <inheritdoc/>
     public string Kind => kind;
 
     /// <summary>The sound ones, in the order of the files.</summary>
     public List<T> Parts { get; } = [];
+
+    /// <summary>The id of a part of this table.</summary>
+    public string IdOf(T part) => _ids[part];
 
     /// <summary>All ids.</summary>
     public IEnumerable<string> Ids => _byId.Keys;
@@ -70,6 +79,7 @@ internal sealed class PartTable<T>(string kind) : IPartTable
         if (part is not null)
         {
             Parts.Add(part);
+            _ids.Add(part, id.Value);
         }
     }
 }

@@ -16,6 +16,15 @@ internal sealed class RodBinder(LoadedFile file, PartTables tables, PlanRules jo
     private readonly PartChooser _chooser = new(tables);
     private readonly Dictionary<string, ScalarNode> _names = new(StringComparer.Ordinal);
 
+    private static Dictionary<string, Func<ThreadedEnd, ThreadDesignation>> EndThread { get; } = new() { ["thread"] = end => end.Thread };
+
+    private static Dictionary<string, Func<OuterEnd, ThreadDesignation>> OuterThread { get; } = new() { ["thread"] = end => end.Thread };
+
+    private static Dictionary<string, Func<JamNut, ThreadDesignation>> NutThread { get; } = new() { ["thread"] = nut => nut.Thread };
+
+    private static Dictionary<string, Func<Sleeve, ThreadDesignation>> SleeveThreads { get; } =
+        new() { ["inner"] = sleeve => sleeve.Inner.Thread, ["outer"] = sleeve => sleeve.Outer.Thread };
+
     /// <summary>Reads the rods; none where the job has none.</summary>
     public List<JobRod> Bind(MapReader job)
     {
@@ -40,7 +49,7 @@ internal sealed class RodBinder(LoadedFile file, PartTables tables, PlanRules jo
         RodAdjustment adjust = RodAdjustment.Read(map);
         Angle? clocking = map.Value("clocking", ValueText.ParseAngle);
         PlanRules rules = Rules.Read(map).Over(jobRules);
-        (Measured? measured, BuiltReadings? built) = BuiltRecord.Read(map);
+        BuiltReadings? built = BuiltRecord.Read(map);
         length = length.FromToe is { } existing ? length with { Target = existing.Target(map, side, steering) } : length;
         Rod? rod = Make(map, parts, clocking, item.Span);
         if (rod is not null)
@@ -55,20 +64,16 @@ internal sealed class RodBinder(LoadedFile file, PartTables tables, PlanRules jo
         {
             Name = name ?? string.Empty,
             Side = side,
-            MeasuredLength = measured,
-            NotPlanned = NotPlanned(parts),
+            Request = request,
+            Built = built,
+            Candidates = parts.Candidates(clocking),
+            NotPlanned = parts.FirstOpen is { } open
+                ? file.Source.At(open, $"a part of {map.Title} is left open: ask choose which parts reach the length, and name them")
+                : null,
         };
-        if (request is null)
-        {
-            return read;
-        }
-
-        if (read.NotPlanned is null && rod is not null)
-        {
-            read = read with { Rod = rod, Request = request };
-        }
-
-        return OnCar.Place(read, map, rod, SocketRod(parts), request, built, steering);
+        return request is null
+            ? read
+            : OnCar.Place(read with { Rod = read.NotPlanned is null ? rod : null }, map, request, steering);
     }
 
     private RodRequest Request(Length target, Length shorter, Length longer, PlanRules rules, CarSide? side) => new()
@@ -83,10 +88,6 @@ internal sealed class RodBinder(LoadedFile file, PartTables tables, PlanRules jo
         ToeOfBothWheels = steering.OneRodTurns is not null,
         Plates = steering.Gauges.Plates,
     };
-
-    /// <summary>The rod with one threaded joint, or null where the parts are none; that its threads match is checked elsewhere.</summary>
-    private static SocketRod? SocketRod(ChosenParts parts) =>
-        parts is { Inner.Part: { } inner, Outer.Part.Socket: { } socket } ? new SocketRod(inner, socket, parts.InnerNut?.Part) : null;
 
     private string? Name(MapReader map)
     {
@@ -110,14 +111,13 @@ internal sealed class RodBinder(LoadedFile file, PartTables tables, PlanRules jo
     private ChosenParts Parts(MapReader map)
     {
         ChosenPart<ThreadedEnd>? inner = _chooser.Read(
-            map, "inner", tables.InnerEnds, Keys.ThreadFilter, ThreadGender.External, needed: true);
+            map, "inner", tables.InnerEnds, EndThread, ThreadGender.External, needed: true);
         ChosenPart<OuterEnd>? outer = _chooser.Read(
-            map, "outer", tables.OuterEnds, Keys.ThreadFilter, ThreadGender.External, needed: true);
-        bool socket = outer?.Part?.Socket is not null;
-        bool threaded = outer?.Part?.Threaded is not null;
+            map, "outer", tables.OuterEnds, OuterThread, ThreadGender.External, needed: true);
+        bool socket = outer?.Part?.Socket is not null || (outer is { IsOpen: true } && !map.Has("sleeve"));
         ChosenPart<Sleeve>? sleeve = _chooser.Read(
-            map, "sleeve", tables.Sleeves, Keys.Ends, ThreadGender.Internal, needed: threaded);
-        if (socket && map.Find("sleeve") is { } entry)
+            map, "sleeve", tables.Sleeves, SleeveThreads, ThreadGender.Internal, needed: outer?.Part?.Threaded is not null);
+        if (outer?.Part?.Socket is not null && map.Find("sleeve") is { } entry)
         {
             file.Findings.Problem(
                 entry.Key.Span, $"the outer end of {map.Title} carries the internal thread itself; there is no place for a sleeve");
@@ -130,7 +130,7 @@ internal sealed class RodBinder(LoadedFile file, PartTables tables, PlanRules jo
     }
 
     private ChosenPart<JamNut>? Nut(MapReader nuts, string key, bool needed) =>
-        _chooser.Read(nuts, key, tables.JamNuts, Keys.ThreadFilter, ThreadGender.Internal, needed, none: true);
+        _chooser.Read(nuts, key, tables.JamNuts, NutThread, ThreadGender.Internal, needed, none: true);
 
     /// <summary>Makes the rod; what keeps its parts from going together is reported.</summary>
     private Rod? Make(MapReader map, ChosenParts parts, Angle? clocking, TextSpan span)
@@ -140,27 +140,22 @@ internal sealed class RodBinder(LoadedFile file, PartTables tables, PlanRules jo
             return null;
         }
 
-        if (parts.Outer?.Part?.Socket is { } socket)
-        {
-            Compare(parts.Inner.Value.Span, inner, $"the socket of {socket.Info.Id}", socket.Socket.Thread);
-            if (parts.InnerNut is { Part: { } nut } chosen)
-            {
-                Compare(chosen.Span, inner, $"nut {nut.Info.Id}", nut.Thread);
-            }
-
-            return null;
-        }
-
-        if (parts.Outer?.Part?.Threaded is not { } outer || parts.Sleeve?.Part is not { } sleeve)
-        {
-            return null;
-        }
-
         // A clocking that could not be read has its problem already.
         bool said = map.Has("clocking");
         Angle? angle = clocking ?? (said ? Angle.Zero : null);
-        RodFaults? faults = Rod.Make(
-            new RodParts(inner, sleeve, outer, parts.InnerNut?.Part, parts.OuterNut?.Part, angle), out Rod? rod);
+        RodParts? made = parts switch
+        {
+            { Outer.Part.Socket: { } socket } => new(inner, socket, parts.InnerNut?.Part),
+            { Outer.Part.Threaded: { } outer, Sleeve.Part: { } sleeve } =>
+                new(inner, sleeve, outer, parts.InnerNut?.Part, parts.OuterNut?.Part, angle),
+            _ => null,
+        };
+        if (made is null)
+        {
+            return null;
+        }
+
+        RodFaults? faults = Rod.Make(made, out Rod? rod);
         foreach (ThreadMismatch mismatch in faults?.Mismatches ?? [])
         {
             file.Findings.Problem(parts.SpanOf(mismatch), MismatchText.Of(mismatch));
@@ -172,22 +167,13 @@ internal sealed class RodBinder(LoadedFile file, PartTables tables, PlanRules jo
                 span, $"both ends of {map.Title} are bent: 'clocking' is missing, the angle between their offsets seen along the rod");
         }
 
-        if (said && !(inner.IsBent && outer.IsBent))
+        if (said && made is not { Inner.IsBent: true, Outer.IsBent: true })
         {
             file.Findings.Note(
                 map.Find("clocking")?.Key.Span ?? span, "'clocking' changes nothing here: only where both ends are bent it does");
         }
 
         return rod;
-    }
-
-    private void Compare(TextSpan span, ThreadedEnd male, string female, ThreadDesignation thread)
-    {
-        ThreadDifference difference = Rod.Difference(male.Thread, thread);
-        if (difference != ThreadDifference.None)
-        {
-            file.Findings.Problem(span, MismatchText.Of(male.Info.Id, male.Thread, female, thread, difference));
-        }
     }
 
     private void CheckAgainstOffset(MapReader map, Rod rod, RodLength length, RodAdjustment adjust)
@@ -211,18 +197,5 @@ internal sealed class RodBinder(LoadedFile file, PartTables tables, PlanRules jo
             file.Findings.Problem(
                 map.SpanOf("length"), $"the length of {written} less {Wording.Mm(shorter)} of adjustment is not above {bound}");
         }
-    }
-
-    /// <summary>Why this version cannot plan the rod, or null.</summary>
-    private Problem? NotPlanned(ChosenParts parts)
-    {
-        if (parts.FirstOpen is { } open)
-        {
-            return file.Source.At(open, "this version plans only rods whose parts are all named");
-        }
-
-        return parts.Outer is { Part.Socket: not null } socket
-            ? file.Source.At(socket.Span, "rods with one threaded joint are read, but this version does not plan them yet")
-            : null;
     }
 }

@@ -21,6 +21,9 @@ public enum PartFault
     /// <summary>The threads of a sleeve's two ends are together longer than the sleeve.</summary>
     ThreadsLongerThanSleeve,
 
+    /// <summary>The thread of an outer end reaches past its ball center.</summary>
+    SocketDeeperThanEnd,
+
     /// <summary>A witness hole lies beyond the sleeve.</summary>
     WitnessBeyondSleeve,
 
@@ -62,7 +65,7 @@ public static class PartFaults
 
     /// <summary>The faults of a threaded hole, none where it is sound.</summary>
     /// <param name="hole">The hole.</param>
-    /// <param name="sleeve">The length of the sleeve that it is an end of, or null where it is none.</param>
+    /// <param name="sleeve">The length of the sleeve that it is an end of, or of the way to the ball center; null where it is not known.</param>
     public static IEnumerable<PartFault> Of(TappedHole hole, UnitsNet.Length? sleeve = null)
     {
         ArgumentNullException.ThrowIfNull(hole);
@@ -81,6 +84,14 @@ public static class PartFaults
         {
             yield return PartFault.ClampBeyondSleeve;
         }
+    }
+
+    /// <summary>The faults of an outer end with an internal thread, those of that thread included; none where it is sound.</summary>
+    public static IEnumerable<PartFault> Of(SocketEnd end)
+    {
+        ArgumentNullException.ThrowIfNull(end);
+        return (Exceeds(end.Socket.Depth.Mm, end.CenterToFace.Mm) ? [PartFault.SocketDeeperThanEnd] : Array.Empty<PartFault>())
+            .Concat(Of(end.Socket, end.CenterToFace.Nominal));
     }
 
     /// <summary>The faults of a sleeve, those of its two ends included; none where it is sound.</summary>

@@ -15,17 +15,16 @@ namespace TieRodCalc.Planning;
 internal readonly record struct JointMaterials(
     ThreadDesignation Male, Material? Sleeve, ThreadedPair? Pair, Pressure? MaleTensile, Pressure? FemaleTensile, FemaleWall Wall)
 {
+    /// <summary>Of a joint that the rod has. Nothing is known of the wall of a socket.</summary>
     public static JointMaterials Of(RodParts parts, RodSide side) =>
-        Of(parts.EndAt(side), parts.HoleAt(side), parts.Sleeve.Info.Material, parts.Sleeve.Outside);
-
-    public static JointMaterials Of(SocketRod rod) => Of(rod.Inner, rod.Outer.Socket, rod.Outer.Info.Material, outside: null);
+        Of(parts.EndAt(side), parts.HoleAt(side), parts.Female.Material, parts.Sleeve?.Outside);
 
     /// <summary>What keeps strength from being checked.</summary>
     public MissingStrength Missing => (MaleTensile is null ? MissingStrength.End : 0)
         | (FemaleTensile is null ? MissingStrength.Sleeve : 0)
         | (Pair is null ? MissingStrength.Limits : 0);
 
-    private static JointMaterials Of(ThreadedEnd end, TappedHole hole, Material? female, Outside? outside)
+    public static JointMaterials Of(ThreadedEnd end, TappedHole hole, Material? female, Outside? outside)
     {
         bool slit = hole.Clamp is not null;
         return new(

@@ -50,8 +50,8 @@ internal static class LoadCheck
     public static double Arm(RodParts parts, RodSide side, double fromBall, double axial)
     {
         double along = axial > 0 ? Math.Clamp(fromBall / axial, 0, 1) : 0;
-        double own = parts.EndAt(side).Offset.Mm;
-        double far = parts.EndAt(RodDimensions.Other(side)).Offset.Mm;
+        double own = parts.OffsetAt(side);
+        double far = parts.OffsetAt(RodDimensions.Other(side));
         double near = own * (1 - along);
         double other = far * along;
         double cosine = Math.Cos(parts.Clocking?.Radians ?? 0);

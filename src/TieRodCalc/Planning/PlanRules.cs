@@ -1,3 +1,4 @@
+using TieRodCalc.Rods;
 using UnitsNet;
 
 namespace TieRodCalc.Planning;
@@ -22,6 +23,12 @@ public sealed record PlanRules
     /// <summary>Required engagement, or null for the usual rule: 1.5 diameters, 2 where the sleeve is aluminum.</summary>
     public EngagementRule? Engagement { get; init; }
 
+    /// <summary>Required engagement of the inner joint where it differs from <see cref="Engagement"/>, or null.</summary>
+    public EngagementRule? InnerEngagement { get; init; }
+
+    /// <summary>Required engagement of the outer joint where it differs from <see cref="Engagement"/>, or null.</summary>
+    public EngagementRule? OuterEngagement { get; init; }
+
     /// <summary>A steering load along the rod to hold the strength of the joints against, above zero, or null.</summary>
     public Force? Load { get; init; }
 
@@ -33,4 +40,7 @@ public sealed record PlanRules
 
     /// <summary>What is cut beyond the least, zero or more.</summary>
     public required Length Allowance { get; init; }
+
+    internal EngagementRule? EngagementAt(RodSide side) =>
+        (side == RodSide.Inner ? InnerEngagement : OuterEngagement) ?? Engagement;
 }

@@ -15,6 +15,15 @@ public enum WarningCode
     /// <summary>Same hand and same pitch: the sleeve cannot adjust the length. Value: the step between the lengths that exist.</summary>
     SleeveCannotAdjust,
 
+    /// <summary>
+    /// One threaded joint: the length is set by turning an end. Value: the step between the lengths that exist where no end may turn
+    /// freely about the rod.
+    /// </summary>
+    SetByTheEnd,
+
+    /// <summary>The bore of a socket is said to be open; where the ball's housing begins is not known, so the tip is kept in the thread.</summary>
+    SocketTakenAsClosed,
+
     /// <summary>The free interval of the setting is narrower than the step of the starts: value the interval, other the step.</summary>
     StartMayNotMatch,
 

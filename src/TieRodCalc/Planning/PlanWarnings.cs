@@ -16,10 +16,10 @@ internal static class PlanWarnings
         in Turning turning,
         RodSolution? solution,
         bool noUncutReach,
-        ReadOnlySpan<(RodSide Side, JointMaterials Materials, RequiredEngagement Required)> joints)
+        ReadOnlySpan<JointNeeds> joints)
     {
         List<PlanWarning> warnings = [];
-        AddLocking(warnings, rod.Locking);
+        AddLocking(warnings, rod);
         StrengthWarnings.AddLoad(warnings, RodSide.Inner, solution?.Inner);
         StrengthWarnings.AddLoad(warnings, RodSide.Outer, solution?.Outer);
         if (!turning.Adjusts)
@@ -41,10 +41,10 @@ internal static class PlanWarnings
             warnings.Add(new(WarningCode.NoUncutReach));
         }
 
-        foreach ((RodSide side, JointMaterials materials, RequiredEngagement required) in joints)
+        foreach (JointNeeds joint in joints)
         {
-            StrengthWarnings.Add(warnings, side, materials, required, request.Rules.Load is not null);
-            AddAssumed(warnings, side, rod.Parts);
+            StrengthWarnings.Add(warnings, joint.Side, joint.Materials, joint.Required, request.Rules.Load is not null);
+            AddAssumed(warnings, joint.Side, rod.Parts);
         }
 
         if (solution is not null && request.Rules.Load is not null)
@@ -52,7 +52,7 @@ internal static class PlanWarnings
             warnings.Add(new(WarningCode.LoadLeavesOut));
         }
 
-        if (EngagementRequirement.AssumesSteel(rod.Parts.Sleeve.Info.Material, request.Rules.Engagement))
+        if (EngagementRequirement.AssumesSteel(rod.Parts.Female.Material, request.Rules.Engagement))
         {
             warnings.Add(new(WarningCode.SteelAssumed));
         }
@@ -61,15 +61,15 @@ internal static class PlanWarnings
         return warnings;
     }
 
-    private static void AddLocking(List<PlanWarning> warnings, Locking locking)
+    private static void AddLocking(List<PlanWarning> warnings, Rod rod)
     {
-        if (locking == Locking.None)
+        if (rod.Locking == Locking.None)
         {
             warnings.Add(new(WarningCode.NotLocked));
         }
-        else if (locking != Locking.Both)
+        else if (!rod.AllLocked)
         {
-            warnings.Add(new(WarningCode.OneJointLocked, locking == Locking.Inner ? RodSide.Outer : RodSide.Inner));
+            warnings.Add(new(WarningCode.OneJointLocked, rod.Locking == Locking.Inner ? RodSide.Outer : RodSide.Inner));
         }
     }
 
@@ -78,7 +78,20 @@ internal static class PlanWarnings
         AddCut(warnings, RodSide.Inner, solution.InnerCut);
         AddCut(warnings, RodSide.Outer, solution.OuterCut);
         AddNut(warnings, RodSide.Inner, rod.Parts.InnerNut, solution.Inner);
-        AddNut(warnings, RodSide.Outer, rod.Parts.OuterNut, solution.Outer);
+        if (solution.Outer is { } outer)
+        {
+            AddNut(warnings, RodSide.Outer, rod.Parts.OuterNut, outer);
+        }
+        else
+        {
+            warnings.Add(new(WarningCode.SetByTheEnd, Value: StepByEnds(rod.Parts)));
+        }
+
+        if (rod.Parts.Socket is { Socket.Bore: Bore.Open })
+        {
+            warnings.Add(new(WarningCode.SocketTakenAsClosed));
+        }
+
         Length free = solution.Inner.InsertionSpan.Width;
         if (solution.StartStep is { } step && Millimeters.Of(free) < Millimeters.Of(step) - Millimeters.Negligible)
         {

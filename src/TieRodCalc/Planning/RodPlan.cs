@@ -24,8 +24,8 @@ public sealed record RodPlan
     /// <summary>The engagement that the inner joint is required to have.</summary>
     public required RequiredEngagement InnerRequired { get; init; }
 
-    /// <summary>The engagement that the outer joint is required to have.</summary>
-    public required RequiredEngagement OuterRequired { get; init; }
+    /// <summary>The engagement that the outer joint is required to have, or null where there is one joint only.</summary>
+    public required RequiredEngagement? OuterRequired { get; init; }
 
     /// <summary>True where a joint is known to give way under the load that the job gives.</summary>
     public bool GivesWayUnderLoad => Solution is { } made && (GivesWay(made.Inner) || GivesWay(made.Outer));
@@ -44,5 +44,5 @@ public sealed record RodPlan
     /// <summary>Warnings, and what was not checked.</summary>
     public required IReadOnlyList<PlanWarning> Warnings { get; init; }
 
-    private static bool GivesWay(JointPlan joint) => joint.Strength.Load?.LeastFactor < 1;
+    private static bool GivesWay(JointPlan? joint) => joint?.Strength.Load?.LeastFactor < 1;
 }

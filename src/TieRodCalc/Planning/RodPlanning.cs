@@ -9,10 +9,9 @@ internal sealed class RodPlanning
 {
     private readonly Rod _rod;
     private readonly RodRequest _request;
-    private readonly JointMaterials _innerMaterials;
-    private readonly JointMaterials _outerMaterials;
-    private readonly RequiredEngagement _innerRequired;
-    private readonly RequiredEngagement _outerRequired;
+    private readonly JointNeeds _inner;
+    private readonly JointNeeds? _outer;
+    private readonly RodProblem _wanted;
     private readonly RodDimensions _dimensions;
     private readonly Turning _turning;
     private readonly double _mark;
@@ -27,9 +26,6 @@ internal sealed class RodPlanning
     {
         _rod = rod;
         _request = request;
-        _target = Millimeters.Positive(request.Target, nameof(request));
-        double shortest = _target - Millimeters.NotNegative(request.Shorter, nameof(request));
-        double longest = _target + Millimeters.NotNegative(request.Longer, nameof(request));
         PlanRules rules = request.Rules;
         _mark = Millimeters.Positive(rules.Mark, nameof(request));
         _allowance = Millimeters.NotNegative(rules.Allowance, nameof(request));
@@ -38,30 +34,21 @@ internal sealed class RodPlanning
             throw new ArgumentException("The load must be finite and above zero.", nameof(request));
         }
 
-        _innerMaterials = JointMaterials.Of(rod.Parts, RodSide.Inner);
-        _outerMaterials = JointMaterials.Of(rod.Parts, RodSide.Outer);
-        _innerRequired = EngagementRequirement.Of(_innerMaterials, rules.Engagement);
-        _outerRequired = EngagementRequirement.Of(_outerMaterials, rules.Engagement);
-        _dimensions = RodDimensions.Nominal(
-            rod,
-            Millimeters.Of(_innerRequired.Required),
-            Millimeters.Of(_outerRequired.Required),
-            Millimeters.NotNegative(rules.TipGap, nameof(request)));
-        if (!rod.CanHave(Mm(shortest)))
-        {
-            throw new ArgumentException("The shortest wanted length must be above the offset of the bent ends.", nameof(request));
-        }
-
-        _turning = new Turning(_dimensions.Inner, _dimensions.Outer);
-        _axial = _dimensions.Axial(_target);
-        _axialShorter = _axial - _dimensions.Axial(shortest);
-        _axialLonger = _dimensions.Axial(longest) - _axial;
-        _problem = Problem(_dimensions);
+        _inner = JointNeeds.Of(rod.Parts, RodSide.Inner, rules);
+        _outer = rod.Parts.OneJoint ? null : JointNeeds.Of(rod.Parts, RodSide.Outer, rules);
+        _wanted = RodProblem.Of(rod, request, _inner.RequiredMm, _outer?.RequiredMm ?? 0);
+        _dimensions = _wanted.Rod;
+        _turning = _wanted.Turning;
+        _target = _wanted.Target;
+        _axial = _wanted.Axial;
+        _axialShorter = _wanted.AxialShorter;
+        _axialLonger = _wanted.AxialLonger;
+        _problem = _wanted.Setting;
     }
 
     public RodPlan Plan()
     {
-        bool adjusts = _turning.Adjusts || _axialShorter + _axialLonger <= Millimeters.Negligible;
+        bool adjusts = _wanted.Adjusts;
         List<BindingLimit> binding = _problem.Conflicts();
         RodSolution? solution = adjusts && binding.Count == 0 ? Solve() : null;
         LengthSpan? uncutReach = Reach(default);
@@ -77,22 +64,14 @@ internal sealed class RodPlanning
             Target = Mm(_target),
             Axial = Mm(_axial),
             UncutReach = uncutReach,
-            InnerRequired = _innerRequired,
-            OuterRequired = _outerRequired,
+            InnerRequired = _inner.Required,
+            OuterRequired = _outer?.Required,
             Solution = solution,
             Binding = binding,
-            MoreCutWouldHelp = adjusts && binding.Count > 0 && Problem(_dimensions.CutFreely()).Conflicts().Count == 0,
-            Warnings = PlanWarnings.Of(
-                _rod,
-                _request,
-                _turning,
-                solution,
-                uncutReach is null,
-                [(RodSide.Inner, _innerMaterials, _innerRequired), (RodSide.Outer, _outerMaterials, _outerRequired)]),
+            MoreCutWouldHelp = adjusts && binding.Count > 0 && (_wanted with { Rod = _dimensions.CutFreely() }).Setting.Conflicts().Count == 0,
+            Warnings = PlanWarnings.Of(_rod, _request, _turning, solution, uncutReach is null, _outer is null ? [_inner] : [_inner, _outer]),
         };
     }
-
-    private SettingProblem Problem(in RodDimensions dimensions) => new(dimensions, _turning, _axial, _axialShorter, _axialLonger);
 
     private static Length Mm(double value) => Length.FromMillimeters(value);
 
@@ -112,19 +91,20 @@ internal sealed class RodPlanning
             Reach = Reach(cuts)!,
             InnerCut = Advice(RodSide.Inner, least, cuts, innerOnMark),
             OuterCut = Advice(RodSide.Outer, least, cuts, outerOnMark),
-            Inner = Joint(RodSide.Inner, inner, cuts.Inner, span.Low, span.High, _innerMaterials, _innerRequired),
-            Outer = Joint(
-                RodSide.Outer, outer, cuts.Outer, inner + outer - span.High, inner + outer - span.Low, _outerMaterials, _outerRequired),
-            TipGap = Mm(_dimensions.Sleeve - inner - outer),
-            Shorter = Travel.Of(_dimensions, _turning.OfSleeve, _axial, setting, longer: false),
-            Longer = Travel.Of(_dimensions, _turning.OfSleeve, _axial, setting, longer: true),
+            Inner = Joint(_inner, inner, cuts.Inner, span),
+            Outer = _outer is null
+                ? null
+                : Joint(_outer, outer, cuts.Outer, new Interval(inner + outer - span.High, inner + outer - span.Low)),
+            TipGap = _outer is null ? null : Mm(_dimensions.Sleeve - inner - outer),
+            Shorter = Travel.Of(_dimensions, _turning.Motion, _axial, setting, longer: false),
+            Longer = Travel.Of(_dimensions, _turning.Motion, _axial, setting, longer: true),
             Lengthens = _turning.Adjusts ? _turning.Lengthens : null,
             PerTurn = effects.Of(1),
             PerHalfTurn = effects.Of(0.5),
-            PerFlat = _rod.Parts.Sleeve.Outside?.Shape == OutsideShape.Hexagon ? effects.Of(1.0 / Outside.FlatsOfHexagon) : null,
+            PerFlat = _rod.Parts.Sleeve?.Outside?.Shape == OutsideShape.Hexagon ? effects.Of(1.0 / Outside.FlatsOfHexagon) : null,
             Start = StartProcedure.Of(_dimensions, _turning, inner, outer, cuts),
-            LeastCutSetting = new Insertions(Mm(leastInner), Mm(_problem.Sum - least.Total - leastInner)),
-            StartStep = _turning.Adjusts ? Mm(_turning.StartStep * (_rod.Parts.StartsByHalves ? 0.5 : 1)) : null,
+            LeastCutSetting = new Insertions(Mm(leastInner), _outer is null ? null : Mm(_problem.Sum - least.Total - leastInner)),
+            StartStep = _turning.Adjusts && _outer is not null ? Mm(_turning.StartStep * (_rod.Parts.StartsByHalves ? 0.5 : 1)) : null,
         };
     }
 
@@ -163,9 +143,9 @@ internal sealed class RodPlanning
             onMark);
     }
 
-    private JointPlan Joint(
-        RodSide side, double insertion, double cut, double low, double high, in JointMaterials materials, RequiredEngagement required)
+    private JointPlan Joint(JointNeeds needs, double insertion, double cut, Interval span)
     {
+        RodSide side = needs.Side;
         JointDimensions joint = _dimensions[side];
         double share = _turning.Share(side);
         double atShortest = insertion - share * _axialShorter;
@@ -175,12 +155,12 @@ internal sealed class RodPlanning
         return new JointPlan
         {
             Insertion = Mm(insertion),
-            InsertionSpan = new LengthSpan(Mm(low), Mm(high)),
+            InsertionSpan = new LengthSpan(Mm(span.Low), Mm(span.High)),
             Showing = Mm(joint.Showing(insertion, cut)),
             Engaged = Mm(joint.Engaged(insertion, cut)),
             EngagedLeast = engagedLeast,
-            Required = required,
-            Strength = LoadCheck.Of(materials, engagedLeast, arm, _request.Rules.Load),
+            Required = needs.Required,
+            Strength = LoadCheck.Of(needs.Materials, engagedLeast, arm, _request.Rules.Load),
             NutRoom = Mm(joint.NutRoom(insertion, cut)),
             NutRoomLeast = Mm(joint.NutRoom(Math.Max(atShortest, atLongest), cut)),
             NutLoosens = _rod.Parts.NutAt(side) is null ? null : joint.NutLoosens,
@@ -226,7 +206,7 @@ internal sealed class RodPlanning
     {
         foreach (double axial in (ReadOnlySpan<double>)[-_axialShorter, _axialLonger])
         {
-            double slack = setting.Moved(_turning.OfSleeve, axial).WorstSlack(_dimensions);
+            double slack = setting.Moved(_turning.Motion, axial).WorstSlack(_dimensions);
             if (slack < -Setting.Lost)
             {
                 throw new InvalidOperationException($"The recommended cut misses a limit by {-slack} mm.");

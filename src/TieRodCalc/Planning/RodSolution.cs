@@ -5,8 +5,8 @@ namespace TieRodCalc.Planning;
 
 /// <summary>How far the two tips are past the sleeve's faces.</summary>
 /// <param name="Inner">Of the inner end.</param>
-/// <param name="Outer">Of the outer end.</param>
-public sealed record Insertions(Length Inner, Length Outer);
+/// <param name="Outer">Of the outer end, or null where there is one joint only.</param>
+public sealed record Insertions(Length Inner, Length? Outer);
 
 /// <summary>How a rod that can be built is made and set.</summary>
 public sealed record RodSolution
@@ -23,11 +23,11 @@ public sealed record RodSolution
     /// <summary>The inner joint.</summary>
     public required JointPlan Inner { get; init; }
 
-    /// <summary>The outer joint.</summary>
-    public required JointPlan Outer { get; init; }
+    /// <summary>The outer joint, or null where there is one joint only.</summary>
+    public required JointPlan? Outer { get; init; }
 
-    /// <summary>Distance between the tips at the setting.</summary>
-    public required Length TipGap { get; init; }
+    /// <summary>Distance between the tips at the setting, or null where there is one joint only.</summary>
+    public required Length? TipGap { get; init; }
 
     /// <summary>Adjustment toward shorter from the setting.</summary>
     public required Travel Shorter { get; init; }
@@ -55,7 +55,7 @@ public sealed record RodSolution
 
     /// <summary>
     /// What another start moves the inner insertion by at the same length where both ends' orientations are fixed, or null
-    /// where turning the sleeve does not change the length.
+    /// where turning the sleeve does not change the length or there is no sleeve.
     /// </summary>
     public required Length? StartStep { get; init; }
 }

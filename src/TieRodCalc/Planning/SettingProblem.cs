@@ -34,12 +34,14 @@ internal readonly struct SettingProblem
 {
     private readonly EndRoom _inner;
     private readonly EndRoom _outer;
+    private readonly bool _oneJoint;
 
     /// <summary>Sets the problem up; shorter and longer are axial and not negative.</summary>
     public SettingProblem(in RodDimensions rod, in Turning turning, double axial, double shorter, double longer)
     {
         Sum = rod.Stretched - axial;
         TipRoom = rod.Sleeve - rod.TipGap - shorter;
+        _oneJoint = rod.OneJoint;
         _inner = EndAt(rod, turning, RodSide.Inner, shorter, longer);
         _outer = EndAt(rod, turning, RodSide.Outer, shorter, longer);
     }
@@ -101,7 +103,7 @@ internal readonly struct SettingProblem
     /// </summary>
     public List<BindingLimit> Conflicts()
     {
-        ConflictList found = new();
+        ConflictList found = new(_oneJoint);
         foreach (RodSide side in (ReadOnlySpan<RodSide>)[RodSide.Inner, RodSide.Outer])
         {
             EndRoom end = this[side];
@@ -171,7 +173,7 @@ internal readonly struct SettingProblem
     private static (Limit, RodSide?, AdjustmentPoint) CutOf(RodSide side) => (Limit.Cut, side, AdjustmentPoint.Any);
 
     /// <summary>Gathers the limits of the contradictions found, each with its greatest miss.</summary>
-    private sealed class ConflictList
+    private sealed class ConflictList(bool oneJoint)
     {
         private readonly List<BindingLimit> _found = [];
 
@@ -184,6 +186,11 @@ internal readonly struct SettingProblem
 
             foreach ((Limit limit, RodSide? end, AdjustmentPoint at) in limits)
             {
+                if (oneJoint && end == RodSide.Outer)
+                {
+                    continue;
+                }
+
                 int index = _found.FindIndex(known => known.Limit == limit && known.End == end && known.At == at);
                 if (index < 0)
                 {

@@ -9,7 +9,9 @@ namespace TieRodCalc.Planning;
 /// <param name="ShowingBeforeSecond">Its thread that shows then.</param>
 /// <param name="SleeveTurns">Opposite hands: turns of the sleeve after the other end is started; null with the same hand.</param>
 /// <param name="SleeveDirection">Which way those turns go, seen from the inner end outward; null with the same hand.</param>
-/// <param name="EndTurns">Same hand: turns of the outer end itself, before it is fitted; null with opposite hands.</param>
+/// <param name="EndTurns">
+/// Same hand: turns of the outer end itself, before it is fitted; null with opposite hands and where there is one joint only.
+/// </param>
 public sealed record StartProcedure(
     RodSide First, double AloneTurns, Length ShowingBeforeSecond, double? SleeveTurns, TurnDirection? SleeveDirection, double? EndTurns)
 {
@@ -20,11 +22,16 @@ public sealed record StartProcedure(
     internal static StartProcedure Of(in RodDimensions rod, in Turning turning, double inner, double outer, Cuts cuts)
     {
         double innerTurns = inner / rod.Inner.Pitch;
+        Length innerShowing = Length.FromMillimeters(rod.Inner.Showing(inner, cuts.Inner));
+        if (rod.OneJoint)
+        {
+            return new StartProcedure(RodSide.Inner, innerTurns, innerShowing, null, null, null);
+        }
+
         double outerTurns = outer / rod.Outer.Pitch;
         if (!turning.OppositeHands)
         {
-            return new StartProcedure(
-                RodSide.Inner, innerTurns, Length.FromMillimeters(rod.Inner.Showing(inner, cuts.Inner)), null, null, outerTurns);
+            return new StartProcedure(RodSide.Inner, innerTurns, innerShowing, null, null, outerTurns);
         }
 
         RodSide first = innerTurns >= outerTurns - Millimeters.Negligible ? RodSide.Inner : RodSide.Outer;

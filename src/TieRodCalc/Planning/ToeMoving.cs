@@ -30,41 +30,30 @@ internal sealed class ToeMoving
 
     public ToeMoving(CarSide side, ToeRod rod, Angle now)
     {
-        if (rod.Rod is null == rod.SocketRod is null)
-        {
-            throw new ArgumentException("A rod has a sleeve or one threaded joint: give the one or the other.", nameof(rod));
-        }
-
         _side = side;
         _rod = rod;
         _now = now;
-        if (rod.Rod is { } made)
-        {
-            _plan = RodPlanner.Plan(made, rod.Request);
-            _dimensions = RodDimensions.Nominal(
-                made,
-                Millimeters.Of(_plan.InnerRequired.Required),
-                Millimeters.Of(_plan.OuterRequired.Required),
-                Millimeters.Of(rod.Request.Rules.TipGap));
-        }
-        else
-        {
-            RequiredEngagement required = EngagementRequirement.Of(JointMaterials.Of(rod.SocketRod!), rod.Request.Rules.Engagement);
-            _dimensions = RodDimensions.Nominal(rod.SocketRod!, Millimeters.Of(required.Required));
-        }
+        RodParts parts = rod.Rod.Parts;
+        PlanRules rules = rod.Request.Rules;
+        _dimensions = RodDimensions.Nominal(
+            parts,
+            JointNeeds.Of(parts, RodSide.Inner, rules).RequiredMm,
+            parts.OneJoint ? 0 : JointNeeds.Of(parts, RodSide.Outer, rules).RequiredMm,
+            Millimeters.Of(rules.TipGap));
 
+        _plan = parts.OneJoint ? null : RodPlanner.Plan(rod.Rod, rod.Request);
         double present = Millimeters.Positive(rod.Present, nameof(rod));
         if (!(present > _dimensions.Offset + Millimeters.Negligible))
         {
             throw new ArgumentException("The present length must be above the offset of the bent ends.", nameof(rod));
         }
 
-        _turning = new Turning(_dimensions.Inner, _dimensions.Outer);
+        _turning = new Turning(_dimensions);
         (_part, _step) = Turned();
-        _motion = _part == TurnedPart.Sleeve ? _turning.OfSleeve : Motion.OfEnd(ThreadOfEnd, _dimensions.Inner.Pitch);
-        _hexagon = _part == TurnedPart.Sleeve && rod.Rod!.Parts.Sleeve.Outside?.Shape == OutsideShape.Hexagon;
+        _motion = _part == TurnedPart.Sleeve ? _turning.Motion : Motion.OfEnd(ThreadOfEnd, _dimensions.Inner.Pitch);
+        _hexagon = _part == TurnedPart.Sleeve && parts.Sleeve?.Outside?.Shape == OutsideShape.Hexagon;
         _axial = _dimensions.Axial(present);
-        Setting? setting = rod.Rod is null ? SettingOfSocket() : SettingOfPlan();
+        Setting? setting = parts.OneJoint ? SettingOfOneJoint() : SettingOfPlan();
         _differs = setting is { } expected && Differs(expected, rod.Built);
         _setting = _differs ? null : setting;
     }
@@ -73,7 +62,7 @@ internal sealed class ToeMoving
     /// The joint whose insertion changes where an end is turned in place of the sleeve: with one threaded joint that one, whichever
     /// end is turned.
     /// </summary>
-    private RodSide ThreadOfEnd => _rod.Rod is null || _part == TurnedPart.InnerEnd ? RodSide.Inner : RodSide.Outer;
+    private RodSide ThreadOfEnd => _dimensions.OneJoint || _part == TurnedPart.InnerEnd ? RodSide.Inner : RodSide.Outer;
 
     /// <summary>The move to a toe of the wheel; null stands for one that no wheel can have.</summary>
     public ToeMove To(Angle? want)
@@ -145,9 +134,10 @@ internal sealed class ToeMoving
 
     private (TurnedPart Part, double Step) Turned()
     {
-        bool inner = (_rod.Rod?.Parts.Inner ?? _rod.SocketRod!.Inner).TurnsByHalves;
-        bool outer = _rod.Rod?.Parts.Outer.TurnsByHalves ?? _rod.SocketRod!.Outer.Joint == JointKind.RodEnd;
-        if (_rod.Rod is not null && _turning.Adjusts)
+        RodParts parts = _rod.Rod.Parts;
+        bool inner = parts.Inner.TurnsByHalves;
+        bool outer = parts.Outer?.TurnsByHalves ?? parts.Socket!.Joint == JointKind.RodEnd;
+        if (!_dimensions.OneJoint && _turning.Adjusts)
         {
             return (TurnedPart.Sleeve, SleeveStep);
         }
@@ -166,13 +156,14 @@ internal sealed class ToeMoving
 
         Cuts cuts = new(Recommended(solution.InnerCut), Recommended(solution.OuterCut));
         double longer = _axial - _dimensions.Axial(Millimeters.Of(_rod.Request.Target));
-        return new Setting(Millimeters.Of(solution.Inner.Insertion), Millimeters.Of(solution.Outer.Insertion), cuts).Moved(_motion, longer);
+        return new Setting(Millimeters.Of(solution.Inner.Insertion), Millimeters.Of(solution.Outer?.Insertion ?? default), cuts).Moved(_motion, longer);
     }
 
-    /// <summary>One joint has one insertion for a length, once it is known that nothing was cut off.</summary>
-    private Setting? SettingOfSocket() => _dimensions.Inner.MostCut > Millimeters.Negligible
-        ? null
-        : new Setting(_dimensions.Stretched - _axial, 0, default);
+    /// <summary>One joint has one insertion for a length, once it is known what was cut off.</summary>
+    private Setting? SettingOfOneJoint() =>
+        _dimensions.Inner.MostCut <= Millimeters.Negligible ? new Setting(_dimensions.Stretched - _axial, 0, default)
+        : _rod.Built?.Inner.Cut is { } cut ? new Setting(_dimensions.Stretched - _axial - cut.Mm, 0, new Cuts(cut.Mm, 0))
+        : null;
 
     /// <summary>Whether what was measured is not what the setting has, by more than a measurement may miss.</summary>
     private bool Differs(Setting setting, BuiltReadings? built)
@@ -180,10 +171,10 @@ internal sealed class ToeMoving
         const double Misread = 1;
         bool Apart(Measured? read, double has) => read is { } value && !(Math.Abs(value.Mm - has) <= Misread + value.PlusMinusMm);
         double Showing(RodSide side) => _dimensions[side].Showing(setting[side], setting.Cuts[side]);
-        return built is not null
-            && (Apart(built.InnerShowing, Showing(RodSide.Inner)) || Apart(built.InnerCut, setting.Cuts.Inner)
-                || (_rod.Rod is not null
-                    && (Apart(built.OuterShowing, Showing(RodSide.Outer)) || Apart(built.OuterCut, setting.Cuts.Outer))));
+        bool At(RodSide side) =>
+            Apart(built.At(side).Showing, Showing(side)) || Apart(built.At(side).Cut, setting.Cuts[side])
+            || Apart(built.At(side).Depth, setting[side]);
+        return built is not null && _rod.Rod.Parts.Joints.Any(At);
     }
 
     private static double Recommended(CutAdvice? cut) => cut is null ? 0 : Millimeters.Of(cut.Recommended);
@@ -244,14 +235,14 @@ internal sealed class ToeMoving
     private MovedJoint[] Joints(Setting then)
     {
         MovedJoint inner = Joint(RodSide.Inner, then);
-        return _rod.Rod is null ? [inner] : [inner, Joint(RodSide.Outer, then)];
+        return _dimensions.OneJoint ? [inner] : [inner, Joint(RodSide.Outer, then)];
     }
 
     private MovedJoint Joint(RodSide side, Setting then)
     {
         JointDimensions joint = _dimensions[side];
         double cut = then.Cuts[side];
-        bool nut = _rod.Rod is { } rod ? rod.Parts.NutAt(side) is not null : _rod.SocketRod!.Nut is not null;
+        bool nut = _rod.Rod.Parts.NutAt(side) is not null;
         return new MovedJoint(
             side,
             Mm(joint.Showing(_setting!.Value[side], cut)),

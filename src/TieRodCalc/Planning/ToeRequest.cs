@@ -21,11 +21,8 @@ public enum ToeShare
 /// <summary>A rod on the car, and the wheel that it turns.</summary>
 public sealed record ToeRod
 {
-    /// <summary>The rod, or null where it has one threaded joint only.</summary>
-    public Rod? Rod { get; init; }
-
-    /// <summary>The rod with one threaded joint, or null.</summary>
-    public SocketRod? SocketRod { get; init; }
+    /// <summary>The rod.</summary>
+    public required Rod Rod { get; init; }
 
     /// <summary>
     /// What was wanted of the rod when it was planned. Its plan gives the cuts and the setting; a present length beside the target
@@ -48,13 +45,6 @@ public sealed record ToeRod
     /// <summary>Camber of the wheel now, positive where it leans outward at the top.</summary>
     public Angle Camber { get; init; }
 }
-
-/// <summary>What was measured on a made-up rod; null where it was not.</summary>
-/// <param name="InnerShowing">Thread of the inner end outside the face.</param>
-/// <param name="OuterShowing">Thread of the outer end outside the face.</param>
-/// <param name="InnerCut">What was cut off the inner end.</param>
-/// <param name="OuterCut">What was cut off the outer end.</param>
-public sealed record BuiltReadings(Measured? InnerShowing, Measured? OuterShowing, Measured? InnerCut, Measured? OuterCut);
 
 /// <summary>What shall be done about the toe of a car.</summary>
 public sealed record ToeRequest

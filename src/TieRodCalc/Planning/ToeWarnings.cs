@@ -48,7 +48,7 @@ internal static class ToeWarnings
 
     private static void AddLocking(List<ToeWarning> warnings, ToeMove move, ToeRod rod)
     {
-        if (rod.Rod?.Locking == Locking.None || rod.SocketRod is { Locked: false })
+        if (rod.Rod.Locking == Locking.None)
         {
             warnings.Add(new(ToeWarningCode.NotLocked, move.Side));
         }
@@ -90,7 +90,7 @@ internal static class ToeWarnings
         {
             warnings.Add(new(ToeWarningCode.SettingFromPlan, move.Side));
         }
-        else if (rod.SocketRod is { Inner: { MaxCut: var most } } && most.Mm > Millimeters.Negligible)
+        else if (move.Shorter is null)
         {
             warnings.Add(new(ToeWarningCode.CutNotKnown, move.Side));
         }

@@ -4,34 +4,6 @@ using UnitsNet;
 
 namespace TieRodCalc.Rods;
 
-/// <summary>The parts that a rod is made of.</summary>
-/// <param name="Inner">Inner end.</param>
-/// <param name="Sleeve">Adjuster sleeve.</param>
-/// <param name="Outer">Outer end.</param>
-/// <param name="InnerNut">Jam nut of the inner end, or null where there is none.</param>
-/// <param name="OuterNut">Jam nut of the outer end, or null where there is none.</param>
-/// <param name="Clocking">
-/// Angle between the two offset directions seen along the rod, 0 where both ends are bent to the same side; needed where
-/// both offsets are above zero, without effect elsewhere.
-/// </param>
-public sealed record RodParts(
-    ThreadedEnd Inner,
-    Sleeve Sleeve,
-    ThreadedEnd Outer,
-    JamNut? InnerNut,
-    JamNut? OuterNut,
-    Angle? Clocking)
-{
-    /// <summary>True where one end may be started half a turn round, so that starts lie half as far apart.</summary>
-    internal bool StartsByHalves => Inner.TurnsByHalves || Outer.TurnsByHalves;
-
-    internal ThreadedEnd EndAt(RodSide side) => side == RodSide.Inner ? Inner : Outer;
-
-    internal TappedHole HoleAt(RodSide side) => side == RodSide.Inner ? Sleeve.Inner : Sleeve.Outer;
-
-    internal JamNut? NutAt(RodSide side) => side == RodSide.Inner ? InnerNut : OuterNut;
-}
-
 /// <summary>A rod of parts whose threads go together.</summary>
 public sealed record Rod
 {
@@ -48,6 +20,9 @@ public sealed record Rod
         (false, true) => Locking.Outer,
         _ => Locking.None,
     };
+
+    /// <summary>Whether every joint that the rod has is locked.</summary>
+    public bool AllLocked => Parts.Joints.All(Locked);
 
     /// <summary>
     /// The least distance between the ball centers, reached where the axial length is zero:
@@ -67,17 +42,19 @@ public sealed record Rod
     {
         ArgumentNullException.ThrowIfNull(parts);
         List<ThreadMismatch> mismatches = [];
-        Compare(mismatches, RodSide.Inner, parts.Inner, FemalePart.Sleeve, parts.Sleeve.Info.Id, parts.Sleeve.Inner.Thread);
-        Compare(mismatches, RodSide.Outer, parts.Outer, FemalePart.Sleeve, parts.Sleeve.Info.Id, parts.Sleeve.Outer.Thread);
-        CompareNut(mismatches, RodSide.Inner, parts.Inner, parts.InnerNut);
-        CompareNut(mismatches, RodSide.Outer, parts.Outer, parts.OuterNut);
-        List<FaultyPart> faults =
-        [
-            .. PartFaults.Of(parts.Inner).Select(fault => new FaultyPart(parts.Inner.Info.Id, fault)),
-            .. PartFaults.Of(parts.Sleeve).Select(fault => new FaultyPart(parts.Sleeve.Info.Id, fault)),
-            .. PartFaults.Of(parts.Outer).Select(fault => new FaultyPart(parts.Outer.Info.Id, fault)),
-        ];
+        foreach (RodSide side in parts.Joints)
+        {
+            FemalePart female = parts.OneJoint ? FemalePart.Socket : FemalePart.Sleeve;
+            Compare(mismatches, side, parts.EndAt(side), female, parts.Female.Id, parts.HoleAt(side).Thread);
+        }
+
+        foreach (RodSide side in parts.Joints)
+        {
+            CompareNut(mismatches, side, parts.EndAt(side), parts.NutAt(side));
+        }
+
         bool clockingMissing = parts is { Clocking: null, Inner.IsBent: true, Outer.IsBent: true };
+        List<FaultyPart> faults = Faults(parts);
         bool sound = mismatches.Count == 0 && faults.Count == 0 && !clockingMissing;
         rod = sound ? new Rod(parts) : null;
         return sound ? null : new RodFaults(mismatches, faults, clockingMissing);
@@ -96,13 +73,28 @@ public sealed record Rod
 
     internal static double OffsetMm(RodParts parts)
     {
-        double inner = parts.Inner.Offset.Mm;
-        double outer = parts.Outer.Offset.Mm;
+        double inner = parts.OffsetAt(RodSide.Inner);
+        double outer = parts.OffsetAt(RodSide.Outer);
         double cosine = Math.Cos(parts.Clocking?.Radians ?? 0);
         return Math.Sqrt(Math.Max(0, inner * inner + outer * outer - 2 * inner * outer * cosine));
     }
 
-    private bool Locked(RodSide side) => Parts.NutAt(side) is not null || Parts.HoleAt(side).Clamp is not null;
+    private static List<FaultyPart> Faults(RodParts parts)
+    {
+        List<FaultyPart> faults = [.. PartFaults.Of(parts.Inner).Select(fault => new FaultyPart(parts.Inner.Info.Id, fault))];
+        faults.AddRange(
+            (parts.Socket is { } socket ? PartFaults.Of(socket) : PartFaults.Of(parts.Sleeve!))
+                .Select(fault => new FaultyPart(parts.Female.Id, fault)));
+        if (parts.Outer is { } outer)
+        {
+            faults.AddRange(PartFaults.Of(outer).Select(fault => new FaultyPart(outer.Info.Id, fault)));
+        }
+
+        return faults;
+    }
+
+    private bool Locked(RodSide side) =>
+        Parts.Joints.Contains(side) && (Parts.NutAt(side) is not null || Parts.HoleAt(side).Clamp is not null);
 
     private static bool Differs(double one, double other) => Math.Abs(one - other) > Millimeters.Negligible;
 

@@ -21,31 +21,27 @@ internal readonly record struct RodDimensions
     /// <summary>Distance of the ball centers at axial length zero, <c>O</c>.</summary>
     public required double Offset { get; init; }
 
-    /// <summary>The nominal dimensions of a rod.</summary>
-    public static RodDimensions Nominal(Rod rod, double innerRequired, double outerRequired, double tipGap)
-    {
-        RodParts parts = rod.Parts;
-        return new()
-        {
-            Inner = Joint(parts.Inner, parts.Sleeve.Inner, parts.InnerNut, innerRequired),
-            Outer = Joint(parts.Outer, parts.Sleeve.Outer, parts.OuterNut, outerRequired),
-            Sleeve = parts.Sleeve.Length.Mm,
-            TipGap = tipGap,
-            Offset = Rod.OffsetMm(parts),
-        };
-    }
-
     /// <summary>
-    /// The nominal dimensions of a rod with one threaded joint: its outer end is a sleeve that ends in the ball center, where a
-    /// joint without thread stands still. There are no two tips to meet.
+    /// True for a rod with one threaded joint: its outer end is a sleeve that ends in the ball center, where a joint without thread
+    /// stands still. There are no two tips to meet.
     /// </summary>
-    public static RodDimensions Nominal(SocketRod rod, double required) => new()
+    public bool OneJoint { get; init; }
+
+    /// <summary>The nominal dimensions of a rod.</summary>
+    /// <param name="parts">The parts.</param>
+    /// <param name="innerRequired">Required engagement of the inner joint.</param>
+    /// <param name="outerRequired">Required engagement of the outer joint, where there is one.</param>
+    /// <param name="tipGap">Least distance between the tips, where there are two.</param>
+    public static RodDimensions Nominal(RodParts parts, double innerRequired, double outerRequired, double tipGap) => new()
     {
-        Inner = Joint(rod.Inner, rod.Outer.Socket, rod.Nut, required),
-        Outer = default(JointDimensions) with { ClosedBore = true },
-        Sleeve = rod.Outer.CenterToFace.Mm,
-        TipGap = double.NegativeInfinity,
-        Offset = rod.Inner.Offset.Mm,
+        Inner = Joint(parts, RodSide.Inner, innerRequired),
+        Outer = parts.OneJoint
+            ? default(JointDimensions) with { ClosedBore = true }
+            : Joint(parts, RodSide.Outer, outerRequired),
+        Sleeve = parts.Sleeve?.Length.Mm ?? parts.Socket!.CenterToFace.Mm,
+        TipGap = parts.OneJoint ? double.NegativeInfinity : tipGap,
+        Offset = Rod.OffsetMm(parts),
+        OneJoint = parts.OneJoint,
     };
 
     public JointDimensions this[RodSide side] => side == RodSide.Inner ? Inner : Outer;
@@ -73,20 +69,27 @@ internal readonly record struct RodDimensions
 
     public static RodSide Other(RodSide side) => side == RodSide.Inner ? RodSide.Outer : RodSide.Inner;
 
-    private static JointDimensions Joint(ThreadedEnd end, TappedHole hole, JamNut? nut, double required) => new()
+    private static JointDimensions Joint(RodParts parts, RodSide side, double required)
     {
-        CenterToTip = end.CenterToTip.Mm,
-        ThreadLength = end.ThreadLength.Mm,
-        Lead = end.LeadMm,
-        Pitch = end.Thread.Size.PitchMm,
-        Hand = end.Thread.Hand == Hand.Right ? 1 : -1,
-        Depth = hole.Depth.Mm,
-        Mouth = hole.CountersinkMm,
-        ClosedBore = hole.Bore == Bore.Closed,
-        Nut = nut?.Thickness.Mm ?? 0,
-        Required = required,
-        Witness = hole.Witness?.Mm ?? 0,
-        Clamp = hole.Clamp?.Mm ?? 0,
-        MostCut = end.MaxCut.Mm,
-    };
+        ThreadedEnd end = parts.EndAt(side);
+        TappedHole hole = parts.HoleAt(side);
+        return new()
+        {
+            CenterToTip = end.CenterToTip.Mm,
+            ThreadLength = end.ThreadLength.Mm,
+            Lead = end.LeadMm,
+            Pitch = end.Thread.Size.PitchMm,
+            Hand = end.Thread.Hand == Hand.Right ? 1 : -1,
+            Depth = hole.Depth.Mm,
+            Mouth = hole.CountersinkMm,
+
+            // How far a socket is open beyond its thread is not known: the ball's housing is somewhere there.
+            ClosedBore = parts.OneJoint || hole.Bore == Bore.Closed,
+            Nut = parts.NutAt(side)?.Thickness.Mm ?? 0,
+            Required = required,
+            Witness = hole.Witness?.Mm ?? 0,
+            Clamp = hole.Clamp?.Mm ?? 0,
+            MostCut = end.MaxCut.Mm,
+        };
+    }
 }

@@ -31,14 +31,17 @@ public enum FemalePart
 
     /// <summary>The jam nut.</summary>
     JamNut,
+
+    /// <summary>The outer end that carries the internal thread itself.</summary>
+    Socket,
 }
 
 /// <summary>A male and a female thread of one rod that do not go together.</summary>
 /// <param name="Side">The end of the rod.</param>
-/// <param name="Female">Whether it is the sleeve or the jam nut that differs from the end.</param>
+/// <param name="Female">Which part it is that differs from the end.</param>
 /// <param name="MaleId">Id of the end.</param>
 /// <param name="MaleThread">Its thread.</param>
-/// <param name="FemaleId">Id of the sleeve or nut.</param>
+/// <param name="FemaleId">Id of the sleeve, outer end or nut.</param>
 /// <param name="FemaleThread">Its thread.</param>
 /// <param name="Difference">Everything that differs.</param>
 /// <param name="Fit">

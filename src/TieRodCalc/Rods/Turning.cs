@@ -2,19 +2,22 @@ namespace TieRodCalc.Rods;
 
 /// <summary>
 /// What a turn of the sleeve does while the ends are held. Seen from the inner end toward the outer end, one clockwise turn
-/// changes <c>s1</c> by <c>-h1 P1</c>, <c>s2</c> by <c>+h2 P2</c> and the axial length by <c>h1 P1 - h2 P2</c>.
+/// changes <c>s1</c> by <c>-h1 P1</c>, <c>s2</c> by <c>+h2 P2</c> and the axial length by <c>h1 P1 - h2 P2</c>. A rod with one threaded
+/// joint is turned by its inner end: one clockwise turn changes <c>s</c> by <c>+h P</c> and the axial length by <c>-h P</c>.
 /// </summary>
 internal readonly struct Turning
 {
     private readonly double _innerPerTurn;
     private readonly double _outerPerTurn;
 
-    public Turning(in JointDimensions inner, in JointDimensions outer)
+    public Turning(in RodDimensions rod)
     {
-        _innerPerTurn = -inner.Hand * inner.Pitch;
+        JointDimensions inner = rod.Inner;
+        JointDimensions outer = rod.Outer;
+        _innerPerTurn = (rod.OneJoint ? inner.Hand : -inner.Hand) * inner.Pitch;
         _outerPerTurn = outer.Hand * outer.Pitch;
         AxialPerTurn = -(_innerPerTurn + _outerPerTurn);
-        OppositeHands = inner.Hand != outer.Hand;
+        OppositeHands = !rod.OneJoint && inner.Hand != outer.Hand;
         StartStep = Adjusts ? inner.Pitch * outer.Pitch / Math.Abs(AxialPerTurn) : double.PositiveInfinity;
     }
 
@@ -39,8 +42,8 @@ internal readonly struct Turning
     /// <summary>The turn that shortens the rod.</summary>
     public TurnDirection Shortens => AxialPerTurn > 0 ? TurnDirection.Counterclockwise : TurnDirection.Clockwise;
 
-    /// <summary>How turning the sleeve moves the insertions.</summary>
-    public Motion OfSleeve => new(Share(RodSide.Inner), Share(RodSide.Outer), Math.Abs(AxialPerTurn));
+    /// <summary>How turning moves the insertions.</summary>
+    public Motion Motion => new(Share(RodSide.Inner), Share(RodSide.Outer), Math.Abs(AxialPerTurn));
 
     /// <summary>
     /// Change of one end's insertion for one millimeter more of axial length; 0 where turning does not change the length.

@@ -97,6 +97,8 @@ public static class Names
         WarningCode.NotLocked => "not-locked",
         WarningCode.OneJointLocked => "one-joint-locked",
         WarningCode.SleeveCannotAdjust => "sleeve-cannot-adjust",
+        WarningCode.SetByTheEnd => "set-by-the-end",
+        WarningCode.SocketTakenAsClosed => "socket-taken-as-closed",
         WarningCode.StartMayNotMatch => "start-may-not-match",
         WarningCode.LittleCutToSpare => "little-cut-to-spare",
         WarningCode.CutOffTheMarks => "cut-off-the-marks",

@@ -30,6 +30,13 @@ public sealed class PlanSentences(LengthDisplay unit)
                 "Both threads have the same hand and the same pitch: turning the sleeve does not change the length at all. The "
                     + $"length is set by turning an end before it is fitted, so only lengths {value} apart exist; the nearest may be "
                     + "half of that off the target.",
+            WarningCode.SetByTheEnd =>
+                "There is one threaded joint and no sleeve: the length is set by turning the inner end in the outer end's thread, before "
+                    + $"the joints are fitted. Only where a joint lets its end turn freely about the rod can any length be had; else only "
+                    + $"lengths {value} apart exist, and the nearest may be half of that off the target.",
+            WarningCode.SocketTakenAsClosed =>
+                "The outer end's bore is said to be open, but where its ball's housing begins is not known: the tip is kept within the "
+                    + "full thread, as in a closed bore.",
             WarningCode.StartMayNotMatch =>
                 $"The setting is free over {value} only, and the next start of a thread moves it by {other}: a start that fits "
                     + "may not exist with both ends' positions fixed. More cut or less adjustment gives more freedom.",

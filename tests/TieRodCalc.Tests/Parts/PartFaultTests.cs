@@ -12,7 +12,7 @@ public class PartFaultTests
     private const double Seen = 2e-6;
 
     /// <summary>200 mm long; M18 inside, 5/8 in outside, 45 mm of thread in each end.</summary>
-    private static Sleeve Sound => CheckCases.Bent.Rod.ToRod().Parts.Sleeve;
+    private static Sleeve Sound => CheckCases.Bent.Rod.ToRod().Parts.Sleeve!;
 
     [Fact]
     public void A_sound_sleeve_has_none() => Assert.Empty(PartFaults.Of(Sound));

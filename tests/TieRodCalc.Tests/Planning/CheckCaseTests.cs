@@ -77,7 +77,7 @@ public class CheckCaseTests
         double axial = check.Axial ?? check.Rod.Target.Mm;
         double left = LimitTable.Axial(check.Rod, new CutPair(check.LeastInnerCut ?? 0, 0), new Setting(inner, 0)) - axial;
         Near(inner, plan.Solution!.LeastCutSetting.Inner);
-        Near(outer ?? left, plan.Solution.LeastCutSetting.Outer);
+        Near(outer ?? left, plan.Solution.LeastCutSetting.Outer!.Value);
         Near(axial, plan.Axial);
     }
 
@@ -97,7 +97,7 @@ public class CheckCaseTests
         RodPlan cut = shortened.Plan();
         Assert.Equal(Verdict.Buildable, cut.Verdict);
         JointPlan inner = cut.Solution!.Inner;
-        JointPlan outer = cut.Solution.Outer;
+        JointPlan outer = cut.Solution.Outer!;
         double into = check.LeastCutSetting!.Value.Inner;
         double outerInto = LimitTable.Axial(shortened, default, new Setting(into, 0)) - (check.Axial ?? check.Rod.Target.Mm);
         Near(into, inner.Insertion);

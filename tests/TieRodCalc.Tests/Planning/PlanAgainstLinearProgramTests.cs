@@ -147,7 +147,8 @@ public class PlanAgainstLinearProgramTests(PlannedRods rods, ITestOutputHelper o
         foreach (PlannedRod planned in rods.Solved)
         {
             Span allowed = planned.Reference.LeastCutInsertions!.Value;
-            (UnitsNet.Length inner, UnitsNet.Length outer) = planned.Plan.Solution!.LeastCutSetting;
+            UnitsNet.Length inner = planned.Plan.Solution!.LeastCutSetting.Inner;
+            UnitsNet.Length outer = planned.Plan.Solution.LeastCutSetting.Outer!.Value;
             findings.Near(planned.Rod, "inner insertion", allowed.Middle, inner, Tolerance);
             Setting withInner = new(allowed.Middle, 0);
             double axial = planned.Rod.AxialOf(planned.Rod.Target.Mm);
@@ -172,10 +173,10 @@ public class PlanAgainstLinearProgramTests(PlannedRods rods, ITestOutputHelper o
             findings.Near(planned.Rod, "inner from", inner.Low, solution.Inner.InsertionSpan.Shortest, Tolerance);
             findings.Near(planned.Rod, "inner to", inner.High, solution.Inner.InsertionSpan.Longest, Tolerance);
             findings.Near(planned.Rod, "inner setting", inner.Middle, solution.Inner.Insertion, Tolerance);
-            findings.Near(planned.Rod, "outer from", sum - inner.High, solution.Outer.InsertionSpan.Shortest, Tolerance);
+            findings.Near(planned.Rod, "outer from", sum - inner.High, solution.Outer!.InsertionSpan.Shortest, Tolerance);
             findings.Near(planned.Rod, "outer to", sum - inner.Low, solution.Outer.InsertionSpan.Longest, Tolerance);
             findings.Near(planned.Rod, "outer setting", sum - inner.Middle, solution.Outer.Insertion, Tolerance);
-            findings.Near(planned.Rod, "tip gap", planned.Rod.SleeveLength.Mm - sum, solution.TipGap, Tolerance);
+            findings.Near(planned.Rod, "tip gap", planned.Rod.SleeveLength.Mm - sum, solution.TipGap!.Value, Tolerance);
         }
 
         findings.AssertNone();

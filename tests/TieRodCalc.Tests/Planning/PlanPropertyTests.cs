@@ -84,7 +84,7 @@ public class PlanPropertyTests(PlannedRods rods) : IClassFixture<PlannedRods>
                 "the other turn loosens the nuts",
                 planned.Plan.Solution is not { } solution
                 || (Flipped(solution.Inner.NutLoosens, mirrored.Solution!.Inner.NutLoosens)
-                    && Flipped(solution.Outer.NutLoosens, mirrored.Solution.Outer.NutLoosens)
+                    && Flipped(solution.Outer!.NutLoosens, mirrored.Solution.Outer!.NutLoosens)
                     && Flipped(solution.Start.SleeveDirection, mirrored.Solution.Start.SleeveDirection)));
         }
 
@@ -127,9 +127,9 @@ public class PlanPropertyTests(PlannedRods rods) : IClassFixture<PlannedRods>
                 {
                     InnerCut = swapped.Solution.OuterCut,
                     OuterCut = swapped.Solution.InnerCut,
-                    Inner = swapped.Solution.Outer,
+                    Inner = swapped.Solution.Outer!,
                     Outer = swapped.Solution.Inner,
-                    LeastCutSetting = new(swapped.Solution.LeastCutSetting.Outer, swapped.Solution.LeastCutSetting.Inner),
+                    LeastCutSetting = new(swapped.Solution.LeastCutSetting.Outer!.Value, swapped.Solution.LeastCutSetting.Inner),
                     Shorter = swapped.Solution.Shorter with { End = Other(swapped.Solution.Shorter.End) },
                     Longer = swapped.Solution.Longer with { End = Other(swapped.Solution.Longer.End) },
 
@@ -137,7 +137,7 @@ public class PlanPropertyTests(PlannedRods rods) : IClassFixture<PlannedRods>
                     Start = planned.Plan.Solution!.Start,
                     Lengthens = planned.Plan.Solution.Lengthens,
                 },
-                InnerRequired = swapped.OuterRequired,
+                InnerRequired = swapped.OuterRequired!,
                 OuterRequired = swapped.InnerRequired,
                 Locking = planned.Plan.Locking,
                 Warnings = planned.Plan.Warnings,
@@ -171,7 +171,7 @@ public class PlanPropertyTests(PlannedRods rods) : IClassFixture<PlannedRods>
                 findings.Near(planned.Rod, "shortest", reach.Shortest.Millimeters, solution.Reach.Shortest, Tolerance);
                 findings.Near(planned.Rod, "longest", reach.Longest.Millimeters, solution.Reach.Longest, Tolerance);
                 findings.Near(planned.Rod, "inner insertion", planned.Setting.Inner, solution.Inner.Insertion, Tolerance);
-                findings.Near(planned.Rod, "outer insertion", planned.Setting.Outer, solution.Outer.Insertion, Tolerance);
+                findings.Near(planned.Rod, "outer insertion", planned.Setting.Outer, solution.Outer!.Insertion, Tolerance);
                 findings.Near(planned.Rod, "shorter", planned.Plan.Solution.Shorter.Length.Millimeters, solution.Shorter.Length, Tolerance);
                 findings.Near(planned.Rod, "longer", planned.Plan.Solution.Longer.Length.Millimeters, solution.Longer.Length, Tolerance);
             }

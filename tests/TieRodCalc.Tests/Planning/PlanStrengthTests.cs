@@ -19,7 +19,7 @@ public class PlanStrengthTests(PlannedRods rods) : IClassFixture<PlannedRods>
         int governs = 0;
         foreach ((PlannedRod planned, RodSide side) in Ends(rods.All))
         {
-            RequiredEngagement required = side == RodSide.Inner ? planned.Plan.InnerRequired : planned.Plan.OuterRequired;
+            RequiredEngagement required = side == RodSide.Inner ? planned.Plan.InnerRequired : planned.Plan.OuterRequired!;
             StrengthReference? expected = StrengthReference.Of(planned.Rod, planned.Rod.Joint(side));
             Same(findings, planned, $"{side} strength", expected?.RequiredMm, required.Strength?.Required.Millimeters);
             Same(findings, planned, $"{side} J", expected?.J, required.Strength?.StrengthRatio);

@@ -23,11 +23,11 @@ internal sealed record PlannedRod(RodCase Rod, RodPlan Plan, PlanReference Refer
     public Span? OuterWindow { get; init; }
 
     /// <summary>The setting that the plan gives at the recommended cuts.</summary>
-    public Setting Setting => new(Plan.Solution!.Inner.Insertion.Millimeters, Plan.Solution.Outer.Insertion.Millimeters);
+    public Setting Setting => new(Plan.Solution!.Inner.Insertion.Millimeters, Plan.Solution.Outer!.Insertion.Millimeters);
 
     public CutAdvice? Advice(RodSide side) => side == RodSide.Inner ? Plan.Solution!.InnerCut : Plan.Solution!.OuterCut;
 
-    public JointPlan JointPlan(RodSide side) => side == RodSide.Inner ? Plan.Solution!.Inner : Plan.Solution!.Outer;
+    public JointPlan JointPlan(RodSide side) => side == RodSide.Inner ? Plan.Solution!.Inner : Plan.Solution!.Outer!;
 
     public Span? Window(RodSide side) => side == RodSide.Inner ? InnerWindow : OuterWindow;
 }

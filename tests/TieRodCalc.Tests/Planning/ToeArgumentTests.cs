@@ -21,15 +21,6 @@ public class ToeArgumentTests
         Assert.Throws<ArgumentNullException>(() => ToePlanner.Plan(null!));
     }
 
-    [Fact]
-    public void A_rod_of_both_kinds_or_of_none_is_an_argument_fault()
-    {
-        ToeRod sleeve = ToeCars.Twin.OnCar(CarSide.Left);
-        SocketRod socket = ToeCars.Rack.OnCar(CarSide.Left, oneJoint: true).SocketRod!;
-        Fault(sleeve with { Rod = null });
-        Fault(sleeve with { SocketRod = socket });
-    }
-
     [Theory]
     [InlineData(0)]
     [InlineData(-256)]

@@ -80,7 +80,7 @@ internal sealed record ToeRodCase(RodCase Rod, bool OneJoint)
         }
 
         RodSolution solution = Plan!.Solution!;
-        Setting planned = new(solution.Inner.Insertion.Millimeters, solution.Outer.Insertion.Millimeters);
+        Setting planned = new(solution.Inner.Insertion.Millimeters, solution.Outer!.Insertion.Millimeters);
         if (TurnsSleeve)
         {
             return LimitTable.Turned(Rod, planned, LimitTable.TurnsTo(Rod, Present.Mm) + turns * Math.Sign(Rod.AxialPerTurn));
@@ -108,8 +108,7 @@ internal sealed record ToeRodCase(RodCase Rod, bool OneJoint)
         Rod made = stated.ToRod();
         return new ToeRod
         {
-            Rod = OneJoint ? null : made,
-            SocketRod = OneJoint ? Socketed(made.Parts, Rod.Outer.Joint) : null,
+            Rod = OneJoint ? Socketed(made.Parts, Rod.Outer.Joint) : made,
             Request = stated.ToRequest(),
             Present = (inches ? Present.InUnit(true) : Present).ToLength(),
             Steering = wheel.Geometry,
@@ -120,14 +119,16 @@ internal sealed record ToeRodCase(RodCase Rod, bool OneJoint)
     /// <summary>Without the case itself, which findings show on their own.</summary>
     public override string ToString() => $"{(OneJoint ? "one joint" : "sleeve")} present {Present}";
 
-    private static SocketRod Socketed(RodParts parts, JointKind? joint) => new(
-        parts.Inner,
-        new SocketEnd
+    private static Rod Socketed(RodParts parts, JointKind? joint)
+    {
+        SocketEnd socket = new()
         {
-            Info = parts.Sleeve.Info,
+            Info = parts.Sleeve!.Info,
             CenterToFace = new Measured(parts.Sleeve.Length.Nominal),
             Socket = parts.Sleeve.Inner,
             Joint = joint,
-        },
-        parts.InnerNut);
+        };
+        Assert.Null(TieRodCalc.Rods.Rod.Make(new RodParts(parts.Inner, socket, parts.InnerNut), out Rod? rod));
+        return rod!;
+    }
 }

@@ -153,8 +153,8 @@ public class WarningFigureTests
     private static RodParts Exchanged(RodParts parts, Func<RodSide, string, ThreadDesignation, ThreadDesignation> exchange) => parts with
     {
         Inner = parts.Inner with { Thread = exchange(RodSide.Inner, "end", parts.Inner.Thread) },
-        Outer = parts.Outer with { Thread = exchange(RodSide.Outer, "end", parts.Outer.Thread) },
-        Sleeve = parts.Sleeve with
+        Outer = parts.Outer! with { Thread = exchange(RodSide.Outer, "end", parts.Outer.Thread) },
+        Sleeve = parts.Sleeve! with
         {
             Inner = parts.Sleeve.Inner with { Thread = exchange(RodSide.Inner, "sleeve", parts.Sleeve.Inner.Thread) },
             Outer = parts.Sleeve.Outer with { Thread = exchange(RodSide.Outer, "sleeve", parts.Sleeve.Outer.Thread) },

@@ -89,8 +89,8 @@ public class RodMakeTests
         RodFaults faults = Make(sound with
         {
             Inner = sound.Inner with { ThreadLength = new(Length.FromMillimeters(500)) },
-            Sleeve = sound.Sleeve with { Length = new(Length.FromMillimeters(70)) },
-            Outer = sound.Outer with { MaxCut = sound.Outer.CenterToTip },
+            Sleeve = sound.Sleeve! with { Length = new(Length.FromMillimeters(70)) },
+            Outer = sound.Outer! with { MaxCut = sound.Outer.CenterToTip },
         })!;
         Assert.Equal(
             [
@@ -155,7 +155,7 @@ public class RodMakeTests
         {
             Inner = sound.Inner with { Thread = male },
             InnerNut = null,
-            Sleeve = sound.Sleeve with { Inner = sound.Sleeve.Inner with { Thread = female } },
+            Sleeve = sound.Sleeve! with { Inner = sound.Sleeve.Inner with { Thread = female } },
         });
         return Assert.Single(faults!.Mismatches).Fit?.Outcome;
     }
@@ -166,7 +166,7 @@ public class RodMakeTests
         return sound with
         {
             Inner = sound.Inner with { Offset = new(Length.FromMillimeters(inner)) },
-            Outer = sound.Outer with { Offset = new(Length.FromMillimeters(outer)) },
+            Outer = sound.Outer! with { Offset = new(Length.FromMillimeters(outer)) },
             Clocking = clocking is { } degrees ? Angle.FromDegrees(degrees) : null,
         };
     }

@@ -81,8 +81,8 @@ internal sealed record WorkedToe
     /// <summary>Turns of the sleeve of the sample rod, by the library; clockwise counts below zero where it shortens.</summary>
     public static double SampleTurnsTo(Rod rod, double length)
     {
-        RodDimensions dimensions = RodDimensions.Nominal(rod, 0, 0, 0);
-        Turning turning = new(dimensions.Inner, dimensions.Outer);
+        RodDimensions dimensions = RodDimensions.Nominal(rod.Parts, 0, 0, 0);
+        Turning turning = new(dimensions);
         Assert.Equal(TurnDirection.Counterclockwise, turning.Lengthens);
         return (dimensions.Axial(length) - dimensions.Axial(Rod)) / Math.Abs(turning.AxialPerTurn);
     }

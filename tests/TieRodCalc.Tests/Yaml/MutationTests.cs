@@ -112,7 +112,6 @@ public class MutationTests
             Assert.True((rod.OnCar is null) != (rod.NotOnCar is null), seen);
             if (rod.OnCar is { } onCar)
             {
-                Assert.True((onCar.Rod is null) != (onCar.SocketRod is null), seen);
                 Assert.True(onCar.Present.Millimeters > 0 && double.IsFinite(onCar.Steering.RodLength.Millimeters), seen);
             }
 

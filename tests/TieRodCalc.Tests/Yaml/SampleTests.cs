@@ -31,8 +31,8 @@ public sealed class SampleTests : IDisposable
         Assert.Equal(CarSide.Left, read.Side);
         Assert.Null(read.NotPlanned);
         Assert.Equal("in-m18l-212", read.Rod!.Parts.Inner.Info.Id);
-        Assert.Equal("sl-8-m18l-58r", read.Rod.Parts.Sleeve.Info.Id);
-        Assert.Equal("re-58r", read.Rod.Parts.Outer.Info.Id);
+        Assert.Equal("sl-8-m18l-58r", read.Rod.Parts.Sleeve!.Info.Id);
+        Assert.Equal("re-58r", read.Rod.Parts.Outer!.Info.Id);
         Assert.Equal("jn-m18l", read.Rod.Parts.InnerNut!.Info.Id);
         Assert.Equal("jn-58r", read.Rod.Parts.OuterNut!.Info.Id);
         Assert.Equal(90, read.Rod.Parts.Clocking!.Value.Degrees);

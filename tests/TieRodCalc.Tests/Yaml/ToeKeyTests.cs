@@ -85,7 +85,7 @@ public class ToeKeyTests
         Assert.Equal((401, true), (measured.OnCar!.Present.Millimeters, measured.OnCar.PresentMeasured));
         Assert.Equal(401, measured.OnCar.Steering.RodLength.Millimeters, 1e-9);
         Assert.Equal(Target.Millimeters, measured.OnCar.Request.Target.Millimeters, 1e-9);
-        Assert.Equal(1, measured.MeasuredLength!.Value.PlusMinus.Millimeters);
+        Assert.Equal(1, measured.Built!.CenterToCenter!.Value.PlusMinus.Millimeters);
     }
 
     [Fact]
