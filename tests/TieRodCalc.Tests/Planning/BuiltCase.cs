@@ -13,7 +13,7 @@ internal sealed record BuiltCase(RodCase Rod, CutPair Cut, Setting Setting)
     public static BuiltCase Of(RodCase rod, RodSolution plan) => new(
         rod,
         new CutPair(plan.InnerCut?.Recommended.Millimeters ?? 0, plan.OuterCut?.Recommended.Millimeters ?? 0),
-        new Setting(plan.Inner.Insertion.Millimeters, plan.Outer.Insertion.Millimeters));
+        new Setting(plan.Inner.Insertion.Millimeters, plan.Outer!.Insertion.Millimeters));
 
     /// <summary>Thread outside the face: <c>(t - x) - s</c>.</summary>
     public double Showing(RodSide side) => Rod.Joint(side).ThreadLength.Mm - Cut.Of(side) - Setting.Of(side);

@@ -102,6 +102,8 @@ internal static class ChoiceReference
             OuterNut = outerNut,
             Costs = [.. costs.OfType<CostCase>()],
             Least = least,
+            Cut = cut,
+            Setting = setting,
             Margin = Margin(rod, cut, setting),
         };
     }
@@ -167,6 +169,8 @@ internal static class ChoiceReference
                 OuterNut = null,
                 Costs = [.. new[] { inner.Cost, socket.Cost, nut?.Cost }.OfType<CostCase>()],
                 Least = new CutPair(least, 0),
+                Cut = new CutPair(cut, 0),
+                Setting = new Setting(into, 0),
                 Margin = margin,
             };
     }

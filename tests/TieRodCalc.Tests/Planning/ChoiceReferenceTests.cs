@@ -1,5 +1,4 @@
 using TieRodCalc.Planning;
-using TieRodCalc.Rods;
 
 namespace TieRodCalc.Tests.Planning;
 
@@ -14,24 +13,28 @@ public class ChoiceReferenceTests
         Findings findings = new();
         int found = 0;
         int cut = 0;
+        int oneJoint = 0;
         for (int index = 0; index < RandomCounts.Catalogs; index++)
         {
-            foreach (ReferenceChoice choice in ChoiceReference.All(RandomCatalogs.Draw(index)).Where(choice => !choice.OneJoint))
+            CatalogCase catalog = RandomCatalogs.Draw(index);
+            ReadCatalog read = ReadCatalog.Of(catalog);
+            foreach (ReferenceChoice choice in ChoiceReference.All(catalog))
             {
                 found++;
                 cut += choice.IsCut ? 1 : 0;
-                Check(findings, choice);
+                oneJoint += choice.OneJoint ? 1 : 0;
+                Check(findings, choice, read.Plan(choice));
             }
         }
 
         findings.AssertNone();
         Assert.True(found >= 2 * RandomCounts.Catalogs, $"only {found} rods");
         Assert.True(RandomCounts.Catalogs < 100 || cut > found / 20, $"only {cut} of {found} are cut");
+        Assert.True(RandomCounts.Catalogs < 100 || oneJoint > found / 50, $"only {oneJoint} of {found} have one joint");
     }
 
-    private static void Check(Findings findings, ReferenceChoice choice)
+    private static void Check(Findings findings, ReferenceChoice choice, RodPlan plan)
     {
-        RodPlan plan = choice.Rod.Plan();
         Verdict expected = choice.IsCut ? Verdict.BuildableAfterCutting : Verdict.Buildable;
         if (plan.Verdict != expected || plan.Solution is not { } solution)
         {
@@ -41,12 +44,9 @@ public class ChoiceReferenceTests
 
         findings.Near(choice.Rod, "inner cut", choice.Least.Inner, solution.InnerCut?.Least.Millimeters ?? 0, Tolerance);
         findings.Near(choice.Rod, "outer cut", choice.Least.Outer, solution.OuterCut?.Least.Millimeters ?? 0, Tolerance);
-        BuiltCase built = BuiltCase.Of(choice.Rod, solution);
-        double margin = new[] { choice.Rod.Target.Mm - choice.Rod.Shorter.Mm, choice.Rod.Target.Mm + choice.Rod.Longer.Mm }
-            .Select(length => LimitTable.Turned(choice.Rod, built.Setting, LimitTable.TurnsTo(choice.Rod, length)))
-            .SelectMany(setting => LimitTable.Slacks(choice.Rod, built.Cut, setting))
-            .Where(slack => slack.Limit != Limit.Cut)
-            .Min(slack => slack.Left);
-        findings.Near(choice.Rod, "margin", margin, choice.Margin, Tolerance);
+        findings.Near(choice.Rod, "inner insertion", choice.Setting.Inner, solution.Inner.Insertion, Tolerance);
+        findings.Near(choice.Rod, "outer insertion", choice.Setting.Outer, solution.Outer?.Insertion.Millimeters ?? 0, Tolerance);
+        findings.Near(choice.Rod, "recommended inner cut", choice.Cut.Inner, solution.InnerCut?.Recommended.Millimeters ?? 0, Tolerance);
+        findings.Near(choice.Rod, "recommended outer cut", choice.Cut.Outer, solution.OuterCut?.Recommended.Millimeters ?? 0, Tolerance);
     }
 }

@@ -101,7 +101,7 @@ internal static class RandomCatalogs
                     {
                         HoleCase hole = Hole(Mostly(threads));
                         double center = catalog.Target.Mm - Pick([.. catalog.Inner]).CenterToTip.Mm + Between(0.6, 1.2) * hole.Depth.Mm;
-                        return new SocketCase($"k{i}", Cost(), Chance(0.5) ? Pick(_stocks) : null, On(Math.Max(hole.Depth.Mm, center)), hole);
+                        return new SocketCase($"k{i}", Cost(), Chance(0.5) ? Pick(_stocks) : null, On(Math.Max(hole.Depth.Mm + 1, center)), hole);
                     }),
                 ],
             };
@@ -110,15 +110,20 @@ internal static class RandomCatalogs
         private CatalogCase Wished(CatalogCase catalog) => catalog with
         {
             InnerWish = Wish([.. catalog.Inner.Select(end => (end.Id, end.Thread))]),
-            OuterWish = Wish(
-            [
-                .. catalog.Outer.Select(end => (end.Id, end.Thread)),
-                .. catalog.Sockets.Select(socket => (socket.Id, socket.Hole.Thread)),
-            ]),
+            OuterWish = OuterWish(catalog),
             InnerNutWish = NutWish(catalog),
             OuterNutWish = catalog.OuterNutWish is null ? null : NutWish(catalog),
             SleeveWish = catalog.SleeveWish is null ? null : SleeveWish(catalog),
         };
+
+        /// <summary>Lists may hold outer ends of the other sort; one that is named must be of the sort that the rod has.</summary>
+        private Wish OuterWish(CatalogCase catalog)
+        {
+            (string Id, ThreadCase Thread)[] threaded = [.. catalog.Outer.Select(end => (end.Id, end.Thread))];
+            (string Id, ThreadCase Thread)[] sockets = [.. catalog.Sockets.Select(socket => (socket.Id, socket.Hole.Thread))];
+            Wish wish = Wish([.. threaded, .. sockets]);
+            return wish.Id is null ? wish : wish with { Id = Pick(catalog.SleeveWish is null ? sockets : threaded).Id };
+        }
 
         private Wish SleeveWish(CatalogCase catalog)
         {

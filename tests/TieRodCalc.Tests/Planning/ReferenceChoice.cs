@@ -25,6 +25,12 @@ internal sealed record ReferenceChoice
 
     public required CutPair Least { get; init; }
 
+    /// <summary>The recommended cuts.</summary>
+    public required CutPair Cut { get; init; }
+
+    /// <summary>The middle setting at the recommended cuts.</summary>
+    public required Setting Setting { get; init; }
+
     /// <summary>The smallest slack of any limit but the cut over the whole adjustment, at the middle setting of the recommended cuts.</summary>
     public required double Margin { get; init; }
 
