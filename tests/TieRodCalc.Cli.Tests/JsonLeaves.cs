@@ -37,6 +37,7 @@ internal static class JsonLeaves
     {
         null => actual.ValueKind == JsonValueKind.Null,
         string text => actual.ValueKind == JsonValueKind.String && actual.GetString() == text,
+        bool yes => actual.ValueKind == (yes ? JsonValueKind.True : JsonValueKind.False),
         int count => actual.ValueKind == JsonValueKind.Number && actual.GetRawText() == count.ToString(provider: null),
         double number => actual.ValueKind == JsonValueKind.Number
             && Math.Abs(actual.GetDouble() - number) <= 0.500001e-6

@@ -2,6 +2,7 @@ using TieRodCalc.Planning;
 using TieRodCalc.Rods;
 using TieRodCalc.Text;
 using TieRodCalc.Threads;
+using TieRodCalc.Yaml;
 using UnitsNet;
 
 namespace TieRodCalc.Cli.Tests;
@@ -18,15 +19,17 @@ internal sealed class JsonMapping
     }
 
     /// <summary>Path and value of all leaves of one rod: a number as it is before rounding, a string, null, or an empty list.</summary>
-    public static IReadOnlyDictionary<string, object?> Of(string name, RodPlan plan, LengthDisplay unit)
+    public static IReadOnlyDictionary<string, object?> Of(JobRod rod, LengthDisplay unit)
     {
+        RodPlan plan = RodPlanner.Plan(rod.Rod!, rod.Request!);
         JsonMapping mapping = new();
-        mapping.Add("name", name);
+        mapping.Add("name", rod.Name);
+        mapping.Add("with", null);
         mapping.Add("verdict", Names.Of(plan.Verdict));
+        mapping.Add("reason", plan.Solution is null ? RemedySentences.Reason(rod.Rod!, plan) : null);
         mapping.Add("length.uncut_shortest_mm", plan.UncutReach?.Shortest.Millimeters);
         mapping.Add("length.uncut_longest_mm", plan.UncutReach?.Longest.Millimeters);
-        mapping.Add("remedies", EmptyList);
-        mapping.Add("worst_case", null);
+        mapping.AddRemedies(RodRemedies.Of(rod.Rod!, rod.Request!), new RemedySentences(unit));
         mapping.AddBinding(plan.Binding);
         mapping.AddWarnings(plan.Warnings, new PlanSentences(unit));
         if (plan.Solution is { } solution)
@@ -37,7 +40,7 @@ internal sealed class JsonMapping
         {
             foreach (string path in (string[])
                 ["locked", "length.target_mm", "length.axial_mm", "length.shortest_mm", "length.longest_mm", "cut", "joints", "tip_gap_mm",
-                    "adjust", "lengthens", "per_turn", "per_half_turn", "per_flat", "start", "least_cut_setting"])
+                    "adjust", "lengthens", "per_turn", "per_half_turn", "per_flat", "start", "least_cut_setting", "worst_case"])
             {
                 mapping.Add(path, null);
             }
@@ -103,8 +106,67 @@ internal sealed class JsonMapping
         Add("start.showing_before_second_mm", solution.Start.ShowingBeforeSecond);
         Add("start.then_sleeve_turns", solution.Start.SleeveTurns);
         Add("start.then_end_turns", solution.Start.EndTurns);
+        AddWorstCase(solution.WorstCase);
         Add("least_cut_setting.inner_insertion_mm", solution.LeastCutSetting.Inner);
         Add("least_cut_setting.outer_insertion_mm", solution.LeastCutSetting.Outer);
+    }
+
+    private void AddRemedies(IReadOnlyList<Remedy> remedies, RemedySentences sentences)
+    {
+        for (int i = 0; i < remedies.Count; i++)
+        {
+            Remedy remedy = remedies[i];
+            string path = $"remedies.{i}";
+            Add($"{path}.id", Names.Of(remedy));
+            Add($"{path}.verdict", RemedySentences.Verdict(remedy));
+            Add($"{path}.locked", Names.Of(remedy.Plan.Locking));
+            Add($"{path}.size_mm", remedy.Size);
+            Add($"{path}.text", sentences.Of(remedy));
+            BindingLimit binding = remedy.Binding!;
+            Add($"{path}.binding.limit", Names.Of(binding.Limit));
+            Add($"{path}.binding.end", Name(binding.End));
+            Add($"{path}.binding.at", Names.Of(binding.At));
+            Add($"{path}.binding.missed_by_mm", binding.MissedBy);
+            for (int j = 0; j < remedy.Changes.Count; j++)
+            {
+                RodChange change = remedy.Changes[j];
+                Add($"{path}.changes.{j}.change", Names.Of(change.Kind));
+                Add($"{path}.changes.{j}.end", Name(change.End));
+                Add($"{path}.changes.{j}.by_mm", change.By);
+                Add($"{path}.changes.{j}.to_mm", change.To);
+            }
+        }
+
+        if (remedies.Count == 0)
+        {
+            Add("remedies", EmptyList);
+        }
+    }
+
+    private void AddWorstCase(WorstCase worst)
+    {
+        Add("worst_case.verdict", Names.Of(worst.Verdict));
+        Add("worst_case.tolerances_stated", worst.TolerancesStated);
+        Add("worst_case.least_cut_mm", worst.LeastCut?.Millimeters);
+        Add("worst_case.recommended_mm", (worst.InnerCut + worst.OuterCut)?.Millimeters);
+        Add("worst_case.inner_cut_mm", worst.InnerCut?.Millimeters);
+        Add("worst_case.outer_cut_mm", worst.OuterCut?.Millimeters);
+        Add("worst_case.plan_is_safe", worst.PlanIsSafe);
+        Add("worst_case.slack_mm", worst.Slack?.Millimeters);
+        for (int i = 0; i < worst.Dimensions.Count; i++)
+        {
+            ToleranceEffect effect = worst.Dimensions[i];
+            Add($"worst_case.dimensions.{i}.dimension", Names.Of(effect.Dimension));
+            Add($"worst_case.dimensions.{i}.end", Name(effect.End));
+            Add($"worst_case.dimensions.{i}.plus_minus_mm", effect.PlusMinus);
+            Add($"worst_case.dimensions.{i}.takes_mm", effect.Takes);
+            Add($"worst_case.dimensions.{i}.needed_plus_minus_mm", effect.Needed?.Millimeters);
+        }
+
+        if (worst.Dimensions.Count == 0)
+        {
+            Add("worst_case.dimensions", EmptyList);
+        }
     }
 
     private void AddCut(string path, CutAdvice? cut)

@@ -7,7 +7,7 @@ public sealed class JsonShapeTests
 {
     private static readonly string[] RodKeys =
     [
-        "name", "verdict", "locked", "length", "cut", "joints", "tip_gap_mm", "adjust", "lengthens", "per_turn", "per_half_turn",
+        "name", "with", "verdict", "reason", "locked", "length", "cut", "joints", "tip_gap_mm", "adjust", "lengthens", "per_turn", "per_half_turn",
         "per_flat", "start", "least_cut_setting", "binding", "remedies", "worst_case", "warnings",
     ];
 
@@ -37,6 +37,15 @@ public sealed class JsonShapeTests
         Assert.Equal(
             ["first", "alone_turns", "showing_before_second_mm", "then_sleeve_turns", "then_end_turns"], Keys(rod, "start"));
         Assert.Equal(["inner_insertion_mm", "outer_insertion_mm"], Keys(rod, "least_cut_setting"));
+        Assert.Equal(
+            [
+                "verdict", "tolerances_stated", "least_cut_mm", "recommended_mm", "inner_cut_mm", "outer_cut_mm", "plan_is_safe", "slack_mm",
+                "dimensions",
+            ],
+            Keys(rod, "worst_case"));
+        Assert.Equal(
+            ["dimension", "end", "plus_minus_mm", "takes_mm", "needed_plus_minus_mm"],
+            Keys(rod.GetProperty("worst_case").GetProperty("dimensions")[0]));
     }
 
     [Fact]
@@ -45,7 +54,7 @@ public sealed class JsonShapeTests
         JsonElement rod = CommandLine.FirstRod(CheckJobs.W2, expectedStatus: 1);
 
         Assert.Equal(RodKeys, Keys(rod));
-        string[] kept = ["name", "verdict", "length", "binding", "remedies", "warnings"];
+        string[] kept = ["name", "verdict", "reason", "length", "binding", "remedies", "warnings"];
         Assert.All(RodKeys.Except(kept), key => Assert.Equal(JsonValueKind.Null, rod.GetProperty(key).ValueKind));
         Assert.All(
             Keys(rod, "length"),
@@ -54,6 +63,9 @@ public sealed class JsonShapeTests
                 rod.GetProperty("length").GetProperty(key).ValueKind));
         Assert.Equal(["limit", "end", "at", "missed_by_mm"], Keys(rod.GetProperty("binding")[0]));
         Assert.Equal(["code", "end", "text"], Keys(rod.GetProperty("warnings")[0]));
+        JsonElement remedy = rod.GetProperty("remedies")[0];
+        Assert.Equal(["id", "changes", "verdict", "locked", "size_mm", "binding", "text"], Keys(remedy));
+        Assert.Equal(["change", "end", "by_mm", "to_mm"], Keys(remedy.GetProperty("changes")[0]));
     }
 
     [Fact]

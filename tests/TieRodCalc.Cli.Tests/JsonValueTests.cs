@@ -90,7 +90,7 @@ public sealed class JsonValueTests
         Dictionary<string, JsonElement> leaves =
             JsonLeaves.Of(CommandLine.FirstRod(job, plan.Verdict == Verdict.NotBuildable ? 1 : 0));
 
-        JsonLeaves.Equal(JsonMapping.Of(rod.Name, plan, reading.Value.Units), leaves);
+        JsonLeaves.Equal(JsonMapping.Of(rod, reading.Value.Units), leaves);
         Assert.Equal(Sorted(equal), Sorted(string.Join(Between, JsonLeaves.EqualNumbers(leaves))));
     }
 

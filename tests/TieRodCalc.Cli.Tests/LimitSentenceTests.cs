@@ -83,12 +83,4 @@ public sealed class LimitSentenceTests
     [InlineData(null, null, "turning the sleeve does not change the length")]
     public void An_adjustment_says_what_ends_it(Limit? limit, RodSide? end, string words) =>
         Assert.Equal(words, PlanSentences.Of(new Travel(Length.Zero, 0, limit, end)));
-
-    [Fact]
-    public void Cutting_deeper_helps_or_does_not()
-    {
-        Assert.Equal(
-            "A cut deeper than the parts allow would make it fit. With these parts, do not cut.", PlanSentences.OfCutting(moreCutWouldHelp: true));
-        Assert.Equal("No cut, however deep, would make it fit. Do not cut.", PlanSentences.OfCutting(moreCutWouldHelp: false));
-    }
 }

@@ -1,7 +1,7 @@
 using System.CommandLine;
 using TieRodCalc.Cli.Rendering;
 using TieRodCalc.Planning;
-using TieRodCalc.Rods;
+using TieRodCalc.Text;
 using TieRodCalc.Yaml;
 
 namespace TieRodCalc.Cli.Commands;
@@ -15,12 +15,18 @@ internal static class PlanCommand
         Command command = source.AddTo(new Command(
             "plan",
             "Plan the rods of a job: verdict, cut, setting, limits, adjustment, what a turn does, how to start the threads.\n"
-            + "Example: tierodcalc plan catalog-samples/jobs/car-27.yaml --rod left"));
-        command.SetAction(parsed => Run(source, parsed, terminal));
+            + "Example: tierodcalc plan catalog-samples/jobs/car-27-short-sleeve.yaml --with longer-sleeve"));
+        Option<string?> with = new("--with")
+        {
+            Description = "Plan the rods that do not fit with this remedy, as a plan without it names them.",
+            HelpName = "REMEDY",
+        };
+        command.Add(with);
+        command.SetAction(parsed => Run(source, parsed.GetValue(with), parsed, terminal));
         return command;
     }
 
-    private static int Run(JobSource source, ParseResult parsed, Terminal terminal)
+    private static int Run(JobSource source, string? with, ParseResult parsed, Terminal terminal)
     {
         if (source.Read(parsed, terminal) is not { } read)
         {
@@ -28,12 +34,37 @@ internal static class PlanCommand
         }
 
         Job job = read.Reading.Value!;
-        List<(JobRod Rod, RodPlan Plan)> plans = [.. read.Rods.Select(rod => (rod, RodPlanner.Plan(rod.Rod!, rod.Request!)))];
-        bool holds = plans.All(planned => planned.Plan.Verdict != Verdict.NotBuildable && planned.Plan.Locking != Locking.None
-            && !planned.Plan.GivesWayUnderLoad);
+        RemedySentences sentences = new(job.Units);
+        List<PlannedRod> plans = [];
+        foreach (JobRod rod in read.Rods)
+        {
+            RodPlan plan = RodPlanner.Plan(rod.Rod!, rod.Request!);
+            IReadOnlyList<Remedy> remedies = RodRemedies.Of(rod.Rod!, rod.Request!);
+            PlannedRod planned = new(rod.Name, rod.Rod!, rod.Request!, plan, remedies);
+            if (with is not null && plan.Verdict == Verdict.NotBuildable)
+            {
+                if (remedies.FirstOrDefault(remedy => Names.Of(remedy) == with) is not { } remedy)
+                {
+                    string others = remedies.Count == 0 ? "none was found" : string.Join(", ", remedies.Select(Names.Of));
+                    terminal.Complain($"tierodcalc: '{with}' is no remedy of rod {rod.Name}; its remedies: {others}.\n");
+                    return ExitStatus.WrongInput;
+                }
+
+                planned = new(rod.Name, remedy.Rod, remedy.Request, remedy.Plan, [], with, sentences.Of(remedy));
+            }
+
+            plans.Add(planned);
+        }
+
+        if (with is not null && plans.TrueForAll(planned => planned.With is null))
+        {
+            terminal.Complain("tierodcalc: every rod can be built as it is; a remedy is asked for where one cannot.\n");
+            return ExitStatus.WrongInput;
+        }
+
         int? notWritten = terminal.Write(source.WantsJson(parsed)
             ? PlanJson.Of(job, plans, read.Reading.Notes)
             : PlanText.Of(job, plans, read.Reading.Notes));
-        return notWritten ?? (holds ? ExitStatus.Holds : ExitStatus.DoesNotHold);
+        return notWritten ?? (plans.TrueForAll(planned => planned.Holds) ? ExitStatus.Holds : ExitStatus.DoesNotHold);
     }
 }

@@ -16,23 +16,26 @@ internal static class PlanJson
         new(new JsonSerializerOptions(JsonShapes.Default.Options) { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping });
 
     /// <summary>The JSON of a job's plans.</summary>
-    public static string Of(Job job, IReadOnlyList<(JobRod Rod, RodPlan Plan)> plans, IReadOnlyList<Problem> notes)
+    public static string Of(Job job, IReadOnlyList<PlannedRod> plans, IReadOnlyList<Problem> notes)
     {
         PlanSentences sentences = new(job.Units);
         PlanDocument document = new(
             1,
             job.Name,
-            [.. plans.Select(planned => Rod(planned.Rod.Name, planned.Plan, sentences))],
+            [.. plans.Select(planned => Rod(planned, sentences, job.Units))],
             NoteJson.Of(notes));
         return JsonSerializer.Serialize(document, Shapes.PlanDocument) + "\n";
     }
 
-    private static RodJson Rod(string name, RodPlan plan, PlanSentences sentences)
+    private static RodJson Rod(PlannedRod planned, PlanSentences sentences, LengthDisplay units)
     {
+        RodPlan plan = planned.Plan;
         RodSolution? solution = plan.Solution;
         return new RodJson(
-            name,
+            planned.Name,
+            planned.With,
             Names.Of(plan.Verdict),
+            solution is null ? RemedySentences.Reason(planned.Rod, plan) : null,
             solution is null ? null : Names.Of(plan.Locking),
             new LengthJson(
                 solution is null ? null : JsonNumber.Mm(plan.Target),
@@ -54,9 +57,9 @@ internal static class PlanJson
                 ? null
                 : new LeastCutSettingJson(JsonNumber.Mm(solution.LeastCutSetting.Inner), JsonNumber.Mm(solution.LeastCutSetting.Outer)),
             [.. plan.Binding.Select(Binding)],
-            [],
-            null,
-            [.. plan.Warnings.Select(warning => Warning(warning, sentences))]);
+            [.. planned.Remedies.Select(remedy => Remedy(remedy, new RemedySentences(units)))],
+            solution is null ? null : WorstCase(solution.WorstCase),
+            [.. planned.Warnings.Select(warning => Warning(warning, sentences))]);
     }
 
     private static string? Side(RodSide? side) => side is { } known ? Names.Of(known) : null;
@@ -135,6 +138,32 @@ internal static class PlanJson
 
     private static BindingJson Binding(BindingLimit binding) =>
         new(Names.Of(binding.Limit), Side(binding.End), Names.Of(binding.At), JsonNumber.Mm(binding.MissedBy));
+
+    private static RemedyJson Remedy(Remedy remedy, RemedySentences sentences) => new(
+        Names.Of(remedy),
+        [.. remedy.Changes.Select(change =>
+            new ChangeJson(Names.Of(change.Kind), Side(change.End), JsonNumber.Mm(change.By), JsonNumber.Mm(change.To)))],
+        RemedySentences.Verdict(remedy),
+        Names.Of(remedy.Plan.Locking),
+        JsonNumber.Mm(remedy.Size),
+        remedy.Binding is { } binding ? Binding(binding) : null,
+        sentences.Of(remedy));
+
+    private static WorstCaseJson WorstCase(WorstCase worst) => new(
+        Names.Of(worst.Verdict),
+        worst.TolerancesStated,
+        JsonNumber.Mm(worst.LeastCut),
+        JsonNumber.Mm(worst.InnerCut + worst.OuterCut),
+        JsonNumber.Mm(worst.InnerCut),
+        JsonNumber.Mm(worst.OuterCut),
+        worst.PlanIsSafe,
+        JsonNumber.Mm(worst.Slack),
+        [.. worst.Dimensions.Select(effect => new ToleranceJson(
+            Names.Of(effect.Dimension),
+            Side(effect.End),
+            JsonNumber.Mm(effect.PlusMinus),
+            JsonNumber.Mm(effect.Takes),
+            JsonNumber.Mm(effect.Needed)))]);
 
     private static WarningJson Warning(PlanWarning warning, PlanSentences sentences) =>
         new(Names.Of(warning.Code), Side(warning.End), sentences.Of(warning));

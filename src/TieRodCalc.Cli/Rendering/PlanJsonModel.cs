@@ -18,7 +18,9 @@ internal sealed record NoteJson(string File, int Line, int Column, string Text)
 
 internal sealed record RodJson(
     string Name,
+    string? With,
     string Verdict,
+    string? Reason,
     string? Locked,
     LengthJson Length,
     CutsJson? Cut,
@@ -93,9 +95,29 @@ internal sealed record LeastCutSettingJson(double InnerInsertionMm, double? Oute
 
 internal sealed record BindingJson(string Limit, string? End, string At, double MissedByMm);
 
-internal sealed record RemedyJson(string Id);
+internal sealed record RemedyJson(
+    string Id,
+    IReadOnlyList<ChangeJson> Changes,
+    string Verdict,
+    string Locked,
+    double SizeMm,
+    BindingJson? Binding,
+    string Text);
 
-internal sealed record WorstCaseJson(string Verdict);
+internal sealed record ChangeJson(string Change, string? End, double ByMm, double ToMm);
+
+internal sealed record WorstCaseJson(
+    string Verdict,
+    bool TolerancesStated,
+    double? LeastCutMm,
+    double? RecommendedMm,
+    double? InnerCutMm,
+    double? OuterCutMm,
+    bool PlanIsSafe,
+    double? SlackMm,
+    IReadOnlyList<ToleranceJson> Dimensions);
+
+internal sealed record ToleranceJson(string Dimension, string? End, double PlusMinusMm, double TakesMm, double? NeededPlusMinusMm);
 
 internal sealed record WarningJson(string Code, string? End, string Text);
 

@@ -28,7 +28,7 @@ internal sealed class PlanText
     }
 
     /// <summary>The text of a job's plans.</summary>
-    public static string Of(Job job, IReadOnlyList<(JobRod Rod, RodPlan Plan)> plans, IReadOnlyList<Problem> notes)
+    public static string Of(Job job, IReadOnlyList<PlannedRod> plans, IReadOnlyList<Problem> notes)
     {
         PlanText text = new(job.Units);
         if (job.Name is { } name)
@@ -36,9 +36,9 @@ internal sealed class PlanText
             text._page.Sentence(name, indent: 0);
         }
 
-        foreach ((JobRod rod, RodPlan plan) in plans)
+        foreach (PlannedRod planned in plans)
         {
-            text.AddRod(rod, plan);
+            text.AddRod(planned);
         }
 
         PageEnd.Add(text._page, notes);
@@ -59,36 +59,46 @@ internal sealed class PlanText
 
     private static string Number(double value, string format) => value.ToString(format, CultureInfo.InvariantCulture);
 
-    private void AddRod(JobRod jobRod, RodPlan plan)
+    private void AddRod(PlannedRod planned)
     {
-        RodParts parts = jobRod.Rod!.Parts;
-        _page.Heading($"ROD {jobRod.Name}: {Names.Of(plan.Verdict).ToUpperInvariant()}");
+        RodPlan plan = planned.Plan;
+        RodParts parts = planned.Rod.Parts;
+        _page.Heading($"ROD {planned.Name}: {Names.Of(plan.Verdict).ToUpperInvariant()}"
+            + $"{(planned.With is null ? string.Empty : $", WITH {planned.With}")}"
+            + $"{(plan.Solution is null || planned.Rod.AllLocked ? string.Empty : ", NOT ALL JOINTS LOCKED")}");
+        if (planned.WithText is { } changed)
+        {
+            _page.Sentence($"Changed: {changed}");
+        }
+
         foreach (PlanWarning headline in plan.Warnings.Where(IsHeadline))
         {
             _page.Sentence(_sentences.Of(headline));
         }
 
-        AddWish(jobRod, plan, parts);
+        AddWish(planned, parts);
         if (plan.Solution is { } solution)
         {
             new CutText(_page, _unit).Add(parts, solution);
             AddSetting(parts, plan, solution);
             _strength.AddRequired(plan);
             AddLimits(parts.OneJoint, solution);
-            AddTurns(jobRod, solution);
+            AddTurns(planned, solution);
+            AddWorstCase(solution.WorstCase);
         }
         else
         {
             _strength.AddRequired(plan);
-            AddObstacles(plan);
+            AddObstacles(planned);
         }
 
-        AddWarnings(plan);
+        AddWarnings(planned);
     }
 
-    private void AddWish(JobRod jobRod, RodPlan plan, RodParts parts)
+    private void AddWish(PlannedRod planned, RodParts parts)
     {
-        RodRequest request = jobRod.Request!;
+        RodPlan plan = planned.Plan;
+        RodRequest request = planned.Request;
         _page.Row("inner end", Described(parts.Inner.Info, parts.Inner.Thread));
         if (parts.Sleeve is { } sleeve)
         {
@@ -106,12 +116,12 @@ internal sealed class PlanText
             _page.Row("reach of uncut parts", Span(reach));
         }
 
-        if (jobRod.Rod!.Offset > Length.Zero)
+        if (planned.Rod.Offset > Length.Zero)
         {
             _page.Row("axial length", $"{Both(plan.Axial)}, along the thread axis");
         }
 
-        if (jobRod.Rod.AllLocked)
+        if (planned.Rod.AllLocked)
         {
             _page.Row("locked", parts.OneJoint ? "the joint" : "both joints");
         }
@@ -167,8 +177,7 @@ internal sealed class PlanText
         _page
             .Sentence($"{name} joint, {ThreadText.Format(end.Thread)}")
             .Row("  thread showing", Both(joint.Showing))
-            .Row("  inserted", $"{Both(joint.Insertion)}; may be {Short(joint.InsertionSpan.Shortest, LengthRounding.Up)} to "
-                + $"{Short(joint.InsertionSpan.Longest, LengthRounding.Down)}")
+            .Row("  inserted", Both(joint.Insertion) + Free(joint))
             .Row("  engaged", AtMost(joint.Engaged))
             .Row("  engaged, at least", $"{AtMost(joint.EngagedLeast)}; required {Short(joint.Required.Required, LengthRounding.Up)} "
                 + $"({StrengthText.Governs(joint.Required)})")
@@ -187,6 +196,11 @@ internal sealed class PlanText
         _strength.AddStrength(joint.Strength);
     }
 
+    /// <summary>Where one joint sets the length, nothing is free.</summary>
+    private string Free(JointPlan joint) => joint.InsertionSpan.Width <= Length.Zero
+        ? string.Empty
+        : $"; may be {Short(joint.InsertionSpan.Shortest, LengthRounding.Up)} to {Short(joint.InsertionSpan.Longest, LengthRounding.Down)}";
+
     private void AddLimits(bool oneJoint, RodSolution solution)
     {
         _page.Heading($"How far it adjusts from there, by {(oneJoint ? "turning the inner end" : "the sleeve alone")}");
@@ -204,9 +218,9 @@ internal sealed class PlanText
         }
     }
 
-    private void AddTurns(JobRod jobRod, RodSolution solution)
+    private void AddTurns(PlannedRod planned, RodSolution solution)
     {
-        bool oneJoint = jobRod.Rod!.Parts.OneJoint;
+        bool oneJoint = planned.Rod.Parts.OneJoint;
         _page.Heading($"What a turn of the {(oneJoint ? "inner end" : "sleeve")} does");
         if (solution is not { PerTurn: { } turn, PerHalfTurn: { } half, Lengthens: { } lengthens })
         {
@@ -225,7 +239,7 @@ internal sealed class PlanText
 
         if (turn.Toe is not null)
         {
-            string whose = jobRod.Request!.ToeOfBothWheels ? "both wheels together" : "this wheel alone";
+            string whose = planned.Request.ToeOfBothWheels ? "both wheels together" : "this wheel alone";
             _page.Sentence($"Toe is of {whose}, counted with nothing else moved.");
         }
     }
@@ -239,9 +253,22 @@ internal sealed class PlanText
         _page.Row(label, $"{Both(effect.Length)}{toe}{plates}");
     }
 
-    private void AddObstacles(RodPlan plan)
+    private void AddWorstCase(WorstCase worst)
     {
+        _page.Heading("In the worst case");
+        WorstCaseSentences sentences = new(_unit);
+        _page.Sentence(sentences.Of(worst));
+        foreach (ToleranceEffect effect in worst.Dimensions)
+        {
+            _page.Row(Names.Of(effect.Dimension, effect.End), sentences.Of(effect));
+        }
+    }
+
+    private void AddObstacles(PlannedRod planned)
+    {
+        RodPlan plan = planned.Plan;
         _page.Heading("What is in the way");
+        _page.Sentence($"{RemedySentences.Reason(planned.Rod, plan)} {PlanSentences.DoNotCut}");
         foreach (BindingLimit binding in plan.Binding)
         {
             _page.Point(_sentences.Of(binding));
@@ -252,12 +279,39 @@ internal sealed class PlanText
             _page.Point(_sentences.Of(warning));
         }
 
-        _page.Point(PlanSentences.OfCutting(plan.MoreCutWouldHelp));
+        if (planned.Remedies.Count > 0)
+        {
+            AddRemedies(planned.Remedies);
+        }
     }
 
-    private void AddWarnings(RodPlan plan)
+    /// <summary>Pairs are many; the smallest are shown.</summary>
+    private void AddRemedies(IReadOnlyList<Remedy> remedies)
     {
-        IEnumerable<PlanWarning> warnings = plan.Warnings.Where(warning =>
+        const int MostPairs = 6;
+        bool pairs = remedies[0].Changes.Count > 1;
+        RemedySentences sentences = new(_unit);
+        _page.Heading(pairs
+            ? "What would make it buildable: no single change, but these two together"
+            : "What would make it buildable, each by itself");
+        foreach (Remedy remedy in remedies.Take(pairs ? MostPairs : remedies.Count))
+        {
+            string binds = remedy.Binding is { } binding ? $" With less: {Names.Of(binding.Limit, binding.End)}." : string.Empty;
+            _page.Point($"{Names.Of(remedy)}: {sentences.Of(remedy)} Then {RemedySentences.Verdict(remedy)}.{binds}");
+        }
+
+        if (pairs && remedies.Count > MostPairs)
+        {
+            _page.Point($"and {remedies.Count - MostPairs} more pairs; --json lists them all.");
+        }
+
+        _page.Sentence("These sizes are the least that work, with nothing to spare. Ask for the whole plan of one by --with and its name.");
+    }
+
+    private void AddWarnings(PlannedRod planned)
+    {
+        RodPlan plan = planned.Plan;
+        IEnumerable<PlanWarning> warnings = planned.Warnings.Where(warning =>
             !IsHeadline(warning)
             && !(warning.Code == WarningCode.SleeveCannotAdjust && plan.Verdict == Verdict.NotBuildable));
         _page.Heading("Mind, and what was assumed or not checked");

@@ -33,4 +33,19 @@ internal static class CutRounding
 
         return up <= window.High + Millimeters.Negligible ? (up, true) : (window.Middle, false);
     }
+
+    /// <summary>The mark in a window that is nearest to a wanted cut; where none lies in it, its middle.</summary>
+    /// <returns>The cut, and whether it lies on the grid.</returns>
+    public static (double Cut, bool OnMark) Nearest(Interval window, double wanted, double mark)
+    {
+        double within = Math.Clamp(wanted, window.Low, Math.Max(window.Low, window.High));
+        double up = Math.Ceiling((within - Millimeters.Negligible) / mark) * mark;
+        double down = Math.Floor((within + Millimeters.Negligible) / mark) * mark;
+        return up <= window.High + Millimeters.Negligible ? (up, true)
+            : down >= window.Low - Millimeters.Negligible ? (down, true)
+            : (window.Middle, false);
+    }
+
+    /// <summary>Whether a cut lies on the mark grid.</summary>
+    public static bool IsOnMark(double cut, double mark) => Math.Abs(cut - Math.Round(cut / mark) * mark) <= Millimeters.Negligible;
 }

@@ -1,4 +1,6 @@
+using TieRodCalc.Parts;
 using TieRodCalc.Rods;
+using UnitsNet;
 
 namespace TieRodCalc.Planning;
 
@@ -11,5 +13,14 @@ internal sealed record JointNeeds(RodSide Side, JointMaterials Materials, Requir
     {
         JointMaterials materials = JointMaterials.Of(parts, side);
         return new(side, materials, EngagementRequirement.Of(materials, rules.EngagementAt(side)));
+    }
+
+    /// <summary>Required engagement where the sleeve's outside has another width.</summary>
+    public static double RequiredAt(RodParts parts, RodSide side, PlanRules rules, Length across)
+    {
+        JointMaterials materials = JointMaterials.Of(parts, side);
+        Outside outside = parts.Sleeve!.Outside! with { Across = new Measured(across) };
+        return Millimeters.Of(
+            EngagementRequirement.Of(materials with { Wall = outside.Wall(materials.Wall.Slit) }, rules.EngagementAt(side)).Required);
     }
 }

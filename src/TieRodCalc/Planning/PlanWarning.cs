@@ -81,11 +81,14 @@ public enum WarningCode
     /// <summary>What the factors against the load leave out.</summary>
     LoadLeavesOut,
 
-    /// <summary>Tolerances were not carried through; nominal dimensions were trusted.</summary>
-    WorstCaseNotChecked,
+    /// <summary>No dimension of the parts carries a tolerance; nominal dimensions were trusted.</summary>
+    NominalTrusted,
 
-    /// <summary>Other ways to make the rod work were not looked for.</summary>
-    RemediesNotSought,
+    /// <summary>With every dimension off by its tolerance the plan does not hold. Value: by how much it misses.</summary>
+    HoldsOnlyAtNominal,
+
+    /// <summary>Nothing that is looked for makes the rod buildable.</summary>
+    NoRemedy,
 
     /// <summary>No setting of the uncut parts keeps all limits, so that there is no reach to give.</summary>
     NoUncutReach,

@@ -31,10 +31,6 @@ internal static class PlanWarnings
         {
             AddSolution(warnings, rod, request, solution);
         }
-        else
-        {
-            warnings.Add(new(WarningCode.RemediesNotSought));
-        }
 
         if (noUncutReach)
         {
@@ -57,7 +53,11 @@ internal static class PlanWarnings
             warnings.Add(new(WarningCode.SteelAssumed));
         }
 
-        warnings.Add(new(WarningCode.WorstCaseNotChecked));
+        if (solution is { WorstCase.TolerancesStated: false })
+        {
+            warnings.Add(new(WarningCode.NominalTrusted));
+        }
+
         return warnings;
     }
 
@@ -75,6 +75,11 @@ internal static class PlanWarnings
 
     private static void AddSolution(List<PlanWarning> warnings, Rod rod, RodRequest request, RodSolution solution)
     {
+        if (!solution.WorstCase.PlanIsSafe)
+        {
+            warnings.Add(new(WarningCode.HoldsOnlyAtNominal, Value: -solution.WorstCase.Slack));
+        }
+
         AddCut(warnings, RodSide.Inner, solution.InnerCut);
         AddCut(warnings, RodSide.Outer, solution.OuterCut);
         AddNut(warnings, RodSide.Inner, rod.Parts.InnerNut, solution.Inner);

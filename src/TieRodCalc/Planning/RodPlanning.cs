@@ -78,7 +78,11 @@ internal sealed class RodPlanning
     private RodSolution Solve()
     {
         Cuts least = _problem.LeastCuts();
-        (Cuts cuts, bool innerOnMark, bool outerOnMark) = Recommended(least);
+        WorstCaseSearch worst = new(
+            _wanted,
+            new ToleranceBox(_rod.Parts, _wanted, (side, across) => JointNeeds.RequiredAt(_rod.Parts, side, _request.Rules, across)),
+            _mark);
+        (Cuts cuts, bool innerOnMark, bool outerOnMark) = Recommended(least, worst);
         Interval span = _problem.InnerInsertions(cuts);
         double inner = span.Middle;
         double outer = _problem.Sum - cuts.Total - inner;
@@ -89,6 +93,7 @@ internal sealed class RodPlanning
         return new RodSolution
         {
             Reach = Reach(cuts)!,
+            WorstCase = worst.Of(cuts),
             InnerCut = Advice(RodSide.Inner, least, cuts, innerOnMark),
             OuterCut = Advice(RodSide.Outer, least, cuts, outerOnMark),
             Inner = Joint(_inner, inner, cuts.Inner, span),
@@ -108,13 +113,19 @@ internal sealed class RodPlanning
         };
     }
 
-    private (Cuts Cuts, bool InnerOnMark, bool OuterOnMark) Recommended(Cuts least)
+    /// <summary>
+    /// The cut by the rules, or a safe one near it where tolerances are stated, something has to be cut and a safe cut exists.
+    /// </summary>
+    private (Cuts Cuts, bool InnerOnMark, bool OuterOnMark) Recommended(Cuts least, WorstCaseSearch worst)
     {
         (double inner, bool innerOnMark) =
             CutRounding.Recommended(_problem.CutWindow(RodSide.Inner, least.Outer), _allowance, _mark);
         (double outer, bool outerOnMark) =
             CutRounding.Recommended(_problem.CutWindow(RodSide.Outer, inner), _allowance, _mark);
-        return (new Cuts(inner, outer), innerOnMark, outerOnMark);
+        Cuts ruled = new(inner, outer);
+        return worst.TolerancesStated && ruled.Total > 0 && worst.Safer(ruled) is { } safer
+            ? (safer, CutRounding.IsOnMark(safer.Inner, _mark), CutRounding.IsOnMark(safer.Outer, _mark))
+            : (ruled, innerOnMark, outerOnMark);
     }
 
     private CutAdvice? Advice(RodSide side, Cuts least, Cuts cuts, bool onMark)

@@ -46,6 +46,10 @@ internal readonly record struct RodDimensions
 
     public JointDimensions this[RodSide side] => side == RodSide.Inner ? Inner : Outer;
 
+    /// <summary>The same rod with another joint at one end.</summary>
+    public RodDimensions With(RodSide side, JointDimensions joint) =>
+        side == RodSide.Inner ? this with { Inner = joint } : this with { Outer = joint };
+
     /// <summary>Axial length with nothing inserted and nothing cut: <c>c1 + c2 + S</c>.</summary>
     public double Stretched => Inner.CenterToTip + Outer.CenterToTip + Sleeve;
 

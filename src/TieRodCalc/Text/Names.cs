@@ -116,8 +116,9 @@ public static class Names
         WarningCode.GivesWayUnderLoad => "gives-way-under-load",
         WarningCode.LoadNotChecked => "load-not-checked",
         WarningCode.LoadLeavesOut => "load-leaves-out",
-        WarningCode.WorstCaseNotChecked => "worst-case-not-checked",
-        WarningCode.RemediesNotSought => "remedies-not-sought",
+        WarningCode.NominalTrusted => "nominal-trusted",
+        WarningCode.HoldsOnlyAtNominal => "holds-only-at-nominal",
+        WarningCode.NoRemedy => "no-remedy",
         WarningCode.NoUncutReach => "no-uncut-reach",
         WarningCode.ClassAssumed => "class-assumed",
         WarningCode.CoarsePitchAssumed => "coarse-pitch-assumed",
@@ -128,6 +129,53 @@ public static class Names
         WarningCode.PlatesNotGiven => "plates-not-given",
         _ => throw new ArgumentOutOfRangeException(nameof(code)),
     };
+
+    /// <summary>The id by which a remedy is asked for: lower-case words joined by hyphens, two changes by a plus sign.</summary>
+    public static string Of(Remedy remedy)
+    {
+        ArgumentNullException.ThrowIfNull(remedy);
+        return string.Join('+', remedy.Changes.Select(change =>
+            $"{IdOf(change.Kind)}{(change.End is { } end ? $"-{Of(end)}" : string.Empty)}"));
+    }
+
+    /// <summary>Name of what a change changes.</summary>
+    public static string Of(ChangeKind kind) => kind switch
+    {
+        ChangeKind.Cut => "cut",
+        ChangeKind.ShorterSleeve or ChangeKind.LongerSleeve => "sleeve length",
+        ChangeKind.ShorterOuterEnd or ChangeKind.LongerOuterEnd => "center to face",
+        ChangeKind.Chase => "thread length",
+        ChangeKind.LessShorter => "adjustment shorter",
+        ChangeKind.LessLonger => "adjustment longer",
+        ChangeKind.LessAdjustment => "adjustment",
+        ChangeKind.ShorterTarget or ChangeKind.LongerTarget => "target length",
+        ChangeKind.LessEngagement => "required engagement",
+        ChangeKind.NoNut => "jam nut",
+        _ => throw new ArgumentOutOfRangeException(nameof(kind)),
+    };
+
+    /// <summary>Name of a dimension.</summary>
+    public static string Of(RodDimension dimension) => dimension switch
+    {
+        RodDimension.CenterToTip => "center to tip",
+        RodDimension.ThreadLength => "thread length",
+        RodDimension.Lead => "lead",
+        RodDimension.Offset => "offset",
+        RodDimension.MaxCut => "max cut",
+        RodDimension.Depth => "depth",
+        RodDimension.Countersink => "countersink",
+        RodDimension.Witness => "witness",
+        RodDimension.Clamp => "clamp",
+        RodDimension.Thickness => "thickness",
+        RodDimension.SleeveLength => "sleeve length",
+        RodDimension.CenterToFace => "center to face",
+        RodDimension.Outside => "outside",
+        RodDimension.Cut => "cut",
+        _ => throw new ArgumentOutOfRangeException(nameof(dimension)),
+    };
+
+    /// <summary>Name of a dimension with the end that it belongs to.</summary>
+    public static string Of(RodDimension dimension, RodSide? end) => end is { } side ? $"{Of(side)} {Of(dimension)}" : Of(dimension);
 
     /// <summary>Name of a Unified series.</summary>
     public static string Of(UnifiedSeries series) => SeriesNames.NameOf(series);
@@ -221,5 +269,23 @@ public static class Names
         ToeWarningCode.SteeringWheelLeavesCenter => "steering-wheel-leaves-center",
         ToeWarningCode.WheelHeld => "wheel-held",
         _ => throw new ArgumentOutOfRangeException(nameof(code)),
+    };
+
+    private static string IdOf(ChangeKind kind) => kind switch
+    {
+        ChangeKind.Cut => "cut",
+        ChangeKind.ShorterSleeve => "shorter-sleeve",
+        ChangeKind.LongerSleeve => "longer-sleeve",
+        ChangeKind.ShorterOuterEnd => "shorter-outer-end",
+        ChangeKind.LongerOuterEnd => "longer-outer-end",
+        ChangeKind.Chase => "chase",
+        ChangeKind.LessShorter => "less-shorter",
+        ChangeKind.LessLonger => "less-longer",
+        ChangeKind.LessAdjustment => "less-adjustment",
+        ChangeKind.ShorterTarget => "shorter-target",
+        ChangeKind.LongerTarget => "longer-target",
+        ChangeKind.LessEngagement => "less-engagement",
+        ChangeKind.NoNut => "no-nut",
+        _ => throw new ArgumentOutOfRangeException(nameof(kind)),
     };
 }

@@ -15,7 +15,7 @@ public sealed class PlanSentences(LengthDisplay unit)
     {
         ArgumentNullException.ThrowIfNull(warning);
         string end = bothEnds ? "inner and outer end" : warning.End is { } side ? $"{Names.Of(side)} end" : "rod";
-        LengthRounding rounding = warning.Code == WarningCode.StrengthGoverns ? LengthRounding.Up : LengthRounding.Nearest;
+        LengthRounding rounding = warning.Code is WarningCode.StrengthGoverns or WarningCode.HoldsOnlyAtNominal ? LengthRounding.Up : LengthRounding.Nearest;
         string value = Length(warning.Value, rounding);
         string other = Length(warning.Other, rounding);
         return warning.Code switch
@@ -56,10 +56,12 @@ public sealed class PlanSentences(LengthDisplay unit)
                 or WarningCode.SpecialThread or WarningCode.BeyondTables or WarningCode.GivesWayUnderLoad
                 or WarningCode.LoadNotChecked or WarningCode.LoadLeavesOut =>
                 StrengthSentences.Of(warning, end, value, other),
-            WarningCode.WorstCaseNotChecked =>
-                "Nominal dimensions were trusted: tolerances are read, but this version does not carry them through.",
-            WarningCode.RemediesNotSought =>
-                "Other ways to make this rod work were not looked for: this version does not do that.",
+            WarningCode.NominalTrusted =>
+                "Nominal dimensions were trusted: no dimension of the parts carries a tolerance.",
+            WarningCode.HoldsOnlyAtNominal =>
+                $"The plan holds only at nominal dimensions: within the tolerances it may miss by {value}.",
+            WarningCode.NoRemedy =>
+                "Neither a single change nor two together that are looked for make this rod buildable.",
             WarningCode.NoUncutReach =>
                 "The parts as they are keep all limits at no setting at all: there is no uncut reach to give.",
             WarningCode.ClassAssumed =>
@@ -94,11 +96,8 @@ public sealed class PlanSentences(LengthDisplay unit)
         return $"{Capital(Names.Of(binding.Limit))}{end}{at}: misses by {Length(binding.MissedBy)}. {Meaning(binding)}";
     }
 
-    /// <summary>Whether cutting would help a rod that cannot be built.</summary>
-    /// <param name="moreCutWouldHelp">Whether it could be built if the parts allowed more to be cut.</param>
-    public static string OfCutting(bool moreCutWouldHelp) => moreCutWouldHelp
-        ? "A cut deeper than the parts allow would make it fit. With these parts, do not cut."
-        : "No cut, however deep, would make it fit. Do not cut.";
+    /// <summary>That a rod which cannot be built must not be cut.</summary>
+    public static string DoNotCut { get; } = "With these parts, do not cut.";
 
     /// <summary>The limit that ends an adjustment, in words.</summary>
     public static string Of(Travel travel)

@@ -94,7 +94,7 @@ internal static class RandomToes
 
         private ToeRodCase OneJoint(RodCase drawn)
         {
-            JointCase inner = drawn.Inner with { MaxCut = Chance(0.2) ? drawn.Inner.MaxCut : default };
+            JointCase inner = drawn.Inner with { MaxCut = Chance(0.2) ? drawn.Inner.MaxCut : default, Bore = Bore.Closed };
             JointCase none = drawn.Outer with { Depth = Dim.OfMm(4), Bore = Bore.Closed, Witness = null, Clamp = null, Countersink = null };
             Dim center = Dim.OfMm(inner.Depth.Mm + 4 + Between(0, 30));
             RodCase rod = drawn with { Inner = inner, Outer = none, SleeveLength = center };
