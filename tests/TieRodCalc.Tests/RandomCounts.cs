@@ -34,6 +34,9 @@ internal static class RandomCounts
     /// <summary>Random small catalogs: one for every forty rods.</summary>
     public static int Catalogs => Math.Max(1, Rods / 40);
 
+    /// <summary>Random larger catalogs: one for every fifty small ones.</summary>
+    public static int LargeCatalogs => Math.Max(1, Catalogs / 50);
+
     /// <summary>Spoiled part and job files: three for every twenty rods.</summary>
     public static int Files => Math.Max(200, Rods * 3 / 20);
 

@@ -1,4 +1,5 @@
 using TieRodCalc.Planning;
+using TieRodCalc.Rods;
 
 namespace TieRodCalc.Tests.Planning;
 
@@ -7,7 +8,7 @@ internal sealed record BuiltRod(BuiltCase Built, RodPlan Plan)
 {
     public RodCase Rod => Built.Rod;
 
-    public JointPlan Joint(Rods.RodSide side) => side == Rods.RodSide.Inner ? Plan.Solution!.Inner : Plan.Solution!.Outer!;
+    public JointPlan Joint(RodSide side) => side == RodSide.Inner ? Plan.Solution!.Inner : Plan.Solution!.Outer!;
 }
 
 /// <summary>All random rods that can be made, planned once.</summary>

@@ -48,6 +48,13 @@ internal static class ChoiceReference
         && inner.Thread == sleeve.Inner.Thread
         && outer.Thread == sleeve.Outer.Thread;
 
+    /// <summary>How many combinations the wishes and the threads allow.</summary>
+    public static int Combinations(CatalogCase catalog) => Together(catalog).Count();
+
+    /// <summary>How many of them have two bent ends and no clocking.</summary>
+    public static int WithoutClocking(CatalogCase catalog) =>
+        catalog.ClockingDegrees is null ? Together(catalog).Count(bothBent => bothBent) : 0;
+
     /// <summary>
     /// The thinnest nut of a thread that is wished, of equal ones the first of the catalog; none where a clamp locks or none fits, unless
     /// the rod names one: then it must fit.
@@ -60,6 +67,20 @@ internal static class ChoiceReference
             : null;
         return wish.Id is null || nut is not null;
     }
+
+    /// <summary>Whether both ends are bent, for each combination that the wishes and the threads allow.</summary>
+    private static IEnumerable<bool> Together(CatalogCase catalog) => catalog.SleeveWish is null
+        ? from inner in catalog.Inner
+          from socket in catalog.Sockets
+          where catalog.InnerWish.Takes(inner.Id, inner.Thread)
+              && catalog.OuterWish.Takes(socket.Id, socket.Hole.Thread)
+              && inner.Thread == socket.Hole.Thread
+          select false
+        : from sleeve in catalog.Sleeves
+          from inner in catalog.Inner
+          from outer in catalog.Outer
+          where Fits(catalog, sleeve, inner, outer)
+          select inner.Offset.Mm > 0 && outer.Offset.Mm > 0;
 
     private static ReferenceChoice? Of(CatalogCase catalog, int sleeveAt, int innerAt, int outerAt)
     {

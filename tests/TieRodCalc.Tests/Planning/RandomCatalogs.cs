@@ -5,19 +5,20 @@ namespace TieRodCalc.Tests.Planning;
 
 /// <summary>
 /// Draws small catalogs in which much goes together, much does not, and much comes to the same: parts that differ in id, price or mass
-/// alone, or by far less than the comparison constant. The ranges are invented.
+/// alone, or in the unit that they are stated in. The ranges are invented.
 /// </summary>
 internal static class RandomCatalogs
 {
-    /// <summary>What two parts that come to the same may differ by: three parts of a rod together stay below the comparison constant.</summary>
-    private const double Hair = 2e-7;
-
     private static readonly (bool Unified, double Diameter, double Pitch)[] s_threads =
         [(true, 0.625, 18), (true, 0.75, 16), (false, 16, 1.5), (false, 16, 2), (false, 18, 1.5)];
 
-    public static CatalogCase Draw(int index) => new Drawing(RandomCounts.For(500_000 + index)).Catalog();
+    /// <summary>A few parts of each kind.</summary>
+    public static CatalogCase Draw(int index) => new Drawing(RandomCounts.For(500_000 + index), 2, 5).Catalog();
 
-    private sealed class Drawing(Random random)
+    /// <summary>So many parts of each kind that what cannot be among the first can be passed over.</summary>
+    public static CatalogCase DrawLarge(int index) => new Drawing(RandomCounts.For(900_000 + index), 12, 22).Catalog();
+
+    private sealed class Drawing(Random random, int fewest, int most)
     {
         private readonly bool _onGrid = random.Next(2) == 0;
         private readonly bool _inches = random.Next(2) == 0;
@@ -189,7 +190,7 @@ internal static class RandomCatalogs
             };
         }
 
-        /// <summary>Parts of which some come a second time by another id, as they are or by a hair longer.</summary>
+        /// <summary>Parts of which some come a second time by another id, as they are or stated in another unit.</summary>
         private T[] Doubled<T>(int count, Func<int, T> draw, Func<T, string, T> again)
         {
             List<T> parts = [];
@@ -200,18 +201,20 @@ internal static class RandomCatalogs
                 if (Chance(0.3))
                 {
                     T twin = again(part, $"{(part is SleeveCase ? 's' : part is EndCase { CenterToTip.Mm: > 120 } ? 'i' : 'o')}twin{i}");
-                    parts.Insert(random.Next(parts.Count + 1), twin is EndCase end && Chance(0.5) ? (T)(object)Longer(end) : twin);
+                    parts.Insert(random.Next(parts.Count + 1), twin is EndCase end && Chance(0.5) ? (T)(object)InMillimeters(end) : twin);
                 }
             }
 
             return [.. parts];
         }
 
-        private static EndCase Longer(EndCase end) =>
-            end with { CenterToTip = new Dim(Math.Round(end.CenterToTip.Value + Hair / (end.CenterToTip.InInches ? 25.4 : 1), 10), end.CenterToTip.InInches) };
+        /// <summary>The same length as people may give it otherwise, which comes to the same but for the last bits.</summary>
+        private static EndCase InMillimeters(EndCase end) => end with { CenterToTip = InMillimeters(end.CenterToTip), ThreadLength = InMillimeters(end.ThreadLength) };
+
+        private static Dim InMillimeters(Dim dimension) => dimension.InInches ? Dim.OfMm((double)((decimal)dimension.Value * 25.4m)) : dimension;
 
         private CostCase Cost() => new(
-            _allPriced || Chance(0.8) ? random.Next(8, 40) * 0.5m : null,
+            _allPriced || Chance(0.8) ? random.Next(8, 20) * 1m + random.Next(0, 4) * 0.01m : null,
             _oneCurrency || Chance(0.7) ? "USD" : "EUR",
             _allWeighed || Chance(0.8) ? random.Next(2, 12) * 0.05m : null);
 
@@ -238,7 +241,7 @@ internal static class RandomCatalogs
 
         private Dim Few(params double[] mm) => Dim.OfMm(Pick(mm));
 
-        private int Count() => random.Next(2, 6);
+        private int Count() => random.Next(fewest, most + 1);
 
         private bool Chance(double of) => random.NextDouble() < of;
 

@@ -38,13 +38,11 @@ internal sealed record ReferenceChoice
 
     public int LooseJoints => (IsLoose(Rod.Inner) ? 1 : 0) + (!OneJoint && IsLoose(Rod.Outer) ? 1 : 0);
 
-    /// <summary>The sum of the prices by currency, and how many parts have none.</summary>
-    public IReadOnlyDictionary<string, decimal> Prices =>
-        Costs.Where(cost => cost.Amount is not null)
-            .GroupBy(cost => cost.Currency)
-            .ToDictionary(same => same.Key, same => same.Sum(cost => cost.Amount!.Value));
-
-    public bool AllPriced => Costs.All(cost => cost.Amount is not null);
+    /// <summary>The sum of the prices; null where one is not said or the currencies differ.</summary>
+    public (decimal Amount, string Currency)? Price =>
+        Costs.All(cost => cost.Amount is not null) && Costs.Select(cost => cost.Currency).Distinct().Count() == 1
+            ? (Costs.Sum(cost => cost.Amount!.Value), Costs[0].Currency)
+            : null;
 
     /// <summary>The sum of the masses, null where one is not said.</summary>
     public decimal? Kilograms => Costs.All(cost => cost.Kilograms is not null) ? Costs.Sum(cost => cost.Kilograms!.Value) : null;

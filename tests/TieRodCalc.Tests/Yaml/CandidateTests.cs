@@ -4,15 +4,14 @@ using TieRodCalc.Tests.Planning;
 namespace TieRodCalc.Tests.Yaml;
 
 /// <summary>What a rod's open parts are chosen from, as the job file says it.</summary>
-public class CandidateTests
+public class CandidateTests(ChoiceCatalogs catalogs) : IClassFixture<ChoiceCatalogs>
 {
     [Fact]
     public void Any_lists_filters_and_names_leave_the_parts_that_they_say_in_the_order_of_the_catalog()
     {
-        for (int index = 0; index < RandomCounts.Catalogs; index++)
+        foreach ((_, CatalogCase catalog, ReadCatalog read, _) in catalogs.All)
         {
-            CatalogCase catalog = RandomCatalogs.Draw(index);
-            RodCandidates candidates = ReadCatalog.Of(catalog).Open.Candidates!;
+            RodCandidates candidates = read.Open.Candidates!;
             bool sleeves = catalog.SleeveWish is not null;
 
             Assert.Equal(
