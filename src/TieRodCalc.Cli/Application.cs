@@ -37,6 +37,7 @@ internal static class Application
             + string.Join("\n", Cautions.All))
         {
             PlanCommand.Make(terminal),
+            ChooseCommand.Make(terminal),
             ToeCommand.Make(terminal),
             ThreadCommand.Make(terminal),
             CheckCommand.Make(terminal),

@@ -1,4 +1,12 @@
+using System.Globalization;
 using BenchmarkDotNet.Running;
 using TieRodCalc.Benchmarks;
 
-BenchmarkSwitcher.FromAssembly(typeof(PlanBenchmarks).Assembly).Run(args);
+if (args is ["choose", .. string[] counts])
+{
+    ChoiceMeasurement.Run(counts.Length == 0 ? 3300 : int.Parse(counts[0], CultureInfo.InvariantCulture));
+}
+else
+{
+    BenchmarkSwitcher.FromAssembly(typeof(PlanBenchmarks).Assembly).Run(args);
+}

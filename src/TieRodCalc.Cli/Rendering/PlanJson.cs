@@ -12,7 +12,7 @@ namespace TieRodCalc.Cli.Rendering;
 internal static class PlanJson
 {
     // Signs such as the apostrophe and letters of other languages are written as they are: the output is no part of a page.
-    private static readonly JsonShapes Shapes =
+    public static JsonShapes Shapes { get; } =
         new(new JsonSerializerOptions(JsonShapes.Default.Options) { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping });
 
     /// <summary>The JSON of a job's plans.</summary>

@@ -123,4 +123,5 @@ internal sealed record WarningJson(string Code, string? End, string Text);
 
 [JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.SnakeCaseLower, WriteIndented = true)]
 [JsonSerializable(typeof(PlanDocument))]
+[JsonSerializable(typeof(ChoiceDocument))]
 internal sealed partial class JsonShapes : JsonSerializerContext;

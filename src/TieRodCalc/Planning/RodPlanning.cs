@@ -88,11 +88,12 @@ internal sealed class RodPlanning
         double outer = _problem.Sum - cuts.Total - inner;
         double leastInner = _problem.InnerInsertions(least).Middle;
         Setting setting = new(inner, outer, cuts);
-        CheckFromScratch(setting);
+        double margin = WorstMargin(setting);
         TurnEffects effects = new(_request, _dimensions, _turning, _target, _axial);
         return new RodSolution
         {
             Reach = Reach(cuts)!,
+            WorstMargin = Mm(margin),
             WorstCase = worst.Of(cuts),
             InnerCut = Advice(RodSide.Inner, least, cuts, innerOnMark),
             OuterCut = Advice(RodSide.Outer, least, cuts, outerOnMark),
@@ -212,16 +213,21 @@ internal sealed class RodPlanning
     /// Holds the recommended cuts and the setting against the definitions of the limits, at both ends of the adjustment.
     /// Intervals may be inverted by the comparison constant, so a limit may be missed by that and by what doubles lose.
     /// </summary>
+    /// <returns>The smallest slack of a limit, that of the cuts not counted.</returns>
     /// <exception cref="InvalidOperationException">A limit does not hold: a fault of this program.</exception>
-    private void CheckFromScratch(Setting setting)
+    private double WorstMargin(Setting setting)
     {
+        double worst = LimitSlack.OfCuts(_dimensions, setting.Cuts.Inner, setting.Cuts.Outer);
+        double margin = double.PositiveInfinity;
         foreach (double axial in (ReadOnlySpan<double>)[-_axialShorter, _axialLonger])
         {
-            double slack = setting.Moved(_turning.Motion, axial).WorstSlack(_dimensions);
-            if (slack < -Setting.Lost)
-            {
-                throw new InvalidOperationException($"The recommended cut misses a limit by {-slack} mm.");
-            }
+            Setting moved = setting.Moved(_turning.Motion, axial);
+            margin = Math.Min(margin, LimitSlack.OfSetting(_dimensions, moved.Inner, moved.Outer, moved.Cuts.Inner, moved.Cuts.Outer));
         }
+
+        worst = Math.Min(worst, margin);
+        return worst >= -Setting.Lost
+            ? margin
+            : throw new InvalidOperationException($"The recommended cut misses a limit by {-worst} mm.");
     }
 }

@@ -11,15 +11,30 @@ internal static class LimitSlack
     /// <param name="outerCut">What is cut off the outer end.</param>
     public static double Worst(in RodDimensions rod, double innerInsertion, double outerInsertion, double innerCut, double outerCut) =>
         Math.Min(
-            rod.Sleeve - rod.TipGap - innerInsertion - outerInsertion,
-            Math.Min(OfEnd(rod, RodSide.Inner, innerInsertion, innerCut), OfEnd(rod, RodSide.Outer, outerInsertion, outerCut)));
+            OfSetting(rod, innerInsertion, outerInsertion, innerCut, outerCut),
+            OfCuts(rod, innerCut, outerCut));
+
+    /// <summary>The smallest slack of all limits at one setting but for those of the cuts themselves.</summary>
+    public static double OfSetting(
+        in RodDimensions rod, double innerInsertion, double outerInsertion, double innerCut, double outerCut)
+    {
+        double inner = OfEnd(rod, RodSide.Inner, innerInsertion, innerCut);
+        return rod.OneJoint
+            ? inner
+            : Math.Min(
+                rod.Sleeve - rod.TipGap - innerInsertion - outerInsertion,
+                Math.Min(inner, OfEnd(rod, RodSide.Outer, outerInsertion, outerCut)));
+    }
+
+    /// <summary>How much less than allowed is cut, and no less than nothing.</summary>
+    public static double OfCuts(in RodDimensions rod, double innerCut, double outerCut) => Math.Min(
+        Math.Min(rod.Inner.MostCut - innerCut, innerCut), Math.Min(rod.Outer.MostCut - outerCut, outerCut));
 
     private static double OfEnd(in RodDimensions rod, RodSide side, double insertion, double cut)
     {
         JointDimensions joint = rod[side];
         double slack = Math.Min(insertion - joint.Least.At, joint.Depth - joint.Mouth - joint.Required);
         slack = Math.Min(slack, joint.NutRoom(insertion, cut));
-        slack = Math.Min(slack, rod.Deepest(side).At - insertion);
-        return Math.Min(slack, Math.Min(joint.MostCut - cut, cut));
+        return Math.Min(slack, rod.Deepest(side).At - insertion);
     }
 }
