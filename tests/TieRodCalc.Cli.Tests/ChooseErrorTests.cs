@@ -17,7 +17,7 @@ public sealed class ChooseErrorTests
     [InlineData("--nonsense", "1")]
     [InlineData("--top")]
     [InlineData("--sort")]
-    public void Options(params string[] options) => Refused(ChooseJobs.Open, options[0] == "--rod" ? "right" : options[0], options);
+    public void Options(params string[] options) => Refused(ChooseJobs.Open, options[0] is "--rod" or "--sort" ? options[^1] : options[0], options);
 
     [Fact]
     public void An_unknown_order_is_told_what_orders_there_are()
@@ -33,7 +33,7 @@ public sealed class ChooseErrorTests
     [InlineData("inner: any, sleeve", "inner: none, sleeve", "none", "there is no inner end 'none'")]
     [InlineData("inner: any, sleeve", "inner: {tread: M16x1.5 LH}, sleeve", "tread", "has no key 'tread'")]
     [InlineData("inner: any, sleeve", "inner: {thread: 5/8-18 UNF-2B LH}, sleeve", "2B", "internal threads")]
-    [InlineData("inner: any, sleeve", "inner: {thread: 16x1.5}, sleeve", "16x1.5", "")]
+    [InlineData("inner: any, sleeve", "inner: {thread: 16x1.5}, sleeve", "x1.5", "expected - and the threads per inch")]
     [InlineData("sleeve: any", "sleeve: {thread: M16x1.5}", "thread: M16x1.5}", "has no key 'thread'")]
     [InlineData("sleeve: any", "sleeve: {inner: 5/8-18 UNF-2A}", "2A", "external threads")]
     [InlineData("sleeve: any", "sleeve: [o]", "o]", "o is an outer end, not a sleeve")]

@@ -55,6 +55,6 @@ internal static class ChooseJobs
         [.. Rod(job, 0, options).GetProperty("found").EnumerateArray()];
 
     /// <summary>The inner ends of the rods found, in their order.</summary>
-    public static string?[] Inner(string job, params string[] options) =>
-        [.. Found(job, options).Select(found => found.Word("inner"))];
+    public static IEnumerable<string?> Inner(string job, params string[] options) =>
+        Found(job, options).Select(found => found.Word("inner"));
 }

@@ -73,6 +73,82 @@ public sealed class ChooseJsonTests
     }
 
     [Fact]
+    public void Price_is_the_sum_of_all_five_parts_in_one_currency()
+    {
+        JsonElement[] found = Found(Open);
+        Assert.Equal((89.5m, "USD"), Price(found[0]));
+        Assert.Equal((80m, "USD"), Price(found[1]));
+        string unknown = Open.With("thickness: 8 mm, price: 2.25 USD", "thickness: 8 mm");
+        Assert.All(Found(unknown), item => Assert.Equal(JsonValueKind.Null, item.GetProperty("price").ValueKind));
+        string euros = Open.With("price: 2.25 USD", "price: 2.25 EUR");
+        Assert.All(Found(euros), item => Assert.Equal(JsonValueKind.Null, item.GetProperty("price").ValueKind));
+    }
+
+    [Fact]
+    public void A_cent_decides_between_prices_and_what_has_none_or_several_comes_last()
+    {
+        string cent = Open.With("price: 30 USD", "price: 20.52 USD").With("price: 20.50 USD", "price: 20.51 USD");
+        Assert.Equal(["i-short", "i"], Inner(cent, "--sort", "price"));
+        string none = Open.With("thread_length: 110 mm, price: 20.50 USD", "thread_length: 110 mm");
+        Assert.Equal(["i", "i-short"], Inner(none, "--sort", "price"));
+        string two = Open.With("price: 20.50 USD", "price: 0.50 EUR");
+        Assert.Equal(["i", "i-short"], Inner(two, "--sort", "price"));
+        string masses = Open.With("price: 30 USD, mass: 0.5 kg", "price: 30 USD");
+        Assert.Equal(["i-short", "i"], Inner(masses, "--sort", "mass"));
+    }
+
+    [Fact]
+    public void A_rod_that_is_not_locked_comes_last_and_is_none_to_be_content_with()
+    {
+        string nuts = Open.With("outer: any}, length", "outer: none}, length");
+        Assert.All(Found(nuts), item => Assert.Equal("inner", item.Word("locked")));
+        string bare = Open.With("nuts: {inner: any, outer: any}", "nuts: {inner: none, outer: none}");
+        JsonElement[] found = [.. Rod(bare, 1).GetProperty("found").EnumerateArray()];
+        Assert.Equal(["i", "i-short"], found.Select(item => item.Word("inner")));
+        Assert.All(found, item =>
+        {
+            Assert.Equal("none", item.Word("locked"));
+            Assert.Equal(JsonValueKind.Null, item.GetProperty("nuts").GetProperty("inner").ValueKind);
+        });
+    }
+
+    [Fact]
+    public void A_rod_that_must_be_cut_says_its_least_cut_and_its_margin_at_the_recommended_one()
+    {
+        // 20 mm shorter the insertions add up to 125 mm, and 77 mm of the inner and 38.5 mm of the outer end are the most: 9.5 mm are cut.
+        string shorter = Open.With("length: 285 mm", "length: 265 mm").With("thread_length: 110 mm, price: 30 USD", "thread_length: 110 mm, max_cut: 20 mm, price: 30 USD");
+        JsonElement cut = Found(shorter).Single(item => item.Word("inner") == "i");
+        Assert.Equal("buildable after cutting", cut.Word("verdict"));
+        JsonElement plan = CommandLine.FirstRod(shorter.With(
+            "inner: any, sleeve: any, outer: any, nuts: {inner: any, outer: any}", "inner: i, sleeve: s, outer: o, nuts: {inner: nl, outer: nr}"));
+        Assert.Equal(plan.GetProperty("cut").GetProperty("inner").Number("least_mm"), cut.Number("least_cut_mm"), Near);
+        JsonElement outer = plan.GetProperty("joints").GetProperty("outer");
+        Assert.True(cut.Number("worst_margin_mm") <= outer.Number("nut_room_least_mm"));
+    }
+
+    [Fact]
+    public void Every_key_is_there_whatever_came_of_it()
+    {
+        using JsonDocument document = JsonDocument.Parse(CommandLine.RunWith(Open, "choose", "-", "--json").Output);
+        Assert.Equal(["tierodcalc", "job", "rods", "notes"], Keys(document.RootElement));
+        Assert.Equal("choice", document.RootElement.Word("job"));
+        JsonElement rod = document.RootElement.GetProperty("rods")[0];
+        Assert.Equal(["name", "combinations", "without_clocking", "found"], Keys(rod));
+        Assert.Equal(2, rod.Number("combinations"));
+        string[] keys =
+        [
+            "inner", "sleeve", "outer", "nuts", "verdict", "locked", "gives_way_under_load", "worst_margin_mm", "least_cut_mm", "worst_case",
+            "price", "mass_kg",
+        ];
+        Assert.All(rod.GetProperty("found").EnumerateArray(), item => Assert.Equal(keys, Keys(item)));
+    }
+
+    private static (decimal, string?) Price(JsonElement found) =>
+        (found.GetProperty("price").GetProperty("amount").GetDecimal(), found.GetProperty("price").Word("currency"));
+
+    private static string[] Keys(JsonElement element) => [.. element.EnumerateObject().Select(property => property.Name)];
+
+    [Fact]
     public void Nothing_found_is_status_one_and_an_empty_list()
     {
         JsonElement rod = Rod(Open.With("length: 285 mm", "length: 500 mm"), 1);
