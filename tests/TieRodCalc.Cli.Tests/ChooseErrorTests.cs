@@ -3,7 +3,8 @@ namespace TieRodCalc.Cli.Tests;
 /// <summary>What <c>choose</c> refuses: status 2, nothing on standard output, and the place.</summary>
 public sealed class ChooseErrorTests
 {
-    private const string Line = "  - {name: left, inner: any, sleeve: any, outer: any, nuts: {inner: any, outer: any}, length: 285 mm, adjust: 3 mm}";
+    private const string Line =
+        "  - {name: left, inner: any, sleeve: any, outer: any, nuts: {inner: any, outer: any}, length: 285 mm, adjust: 3 mm}";
 
     [Theory]
     [InlineData("--top", "0")]
@@ -17,7 +18,8 @@ public sealed class ChooseErrorTests
     [InlineData("--nonsense", "1")]
     [InlineData("--top")]
     [InlineData("--sort")]
-    public void Options(params string[] options) => Refused(ChooseJobs.Open, options[0] is "--rod" or "--sort" ? options[^1] : options[0], options);
+    public void Options(params string[] options) =>
+        Refused(ChooseJobs.Open, options[0] is "--rod" or "--sort" ? options[^1] : options[0], options);
 
     [Fact]
     public void An_unknown_order_is_told_what_orders_there_are()

@@ -7,6 +7,8 @@ namespace TieRodCalc.Cli.Tests;
 public sealed class ChooseJsonTests
 {
     private const double Near = 1e-6;
+    private const string AllOpen = "inner: any, sleeve: any, outer: any, nuts: {inner: any, outer: any}";
+    private const string AllNamed = "inner: i, sleeve: s, outer: o, nuts: {inner: nl, outer: nr}";
 
     [Fact]
     public void What_the_catalog_makes_comes_best_first_with_its_margin()
@@ -30,7 +32,7 @@ public sealed class ChooseJsonTests
     {
         Assert.All(Found(Open), item =>
             Assert.Equal(("nl", "nr"), (item.GetProperty("nuts").Word("inner"), item.GetProperty("nuts").Word("outer"))));
-        string thinner = Open.With("{id: nr-thin-left, thread: M16x1.5 LH, thickness: 9 mm", "{id: nl-thin, thread: M16x1.5 LH, thickness: 5 mm");
+        string thinner = Open.With("id: nr-thin-left", "id: nl-thin").With("thickness: 9 mm", "thickness: 5 mm");
         Assert.All(Found(thinner), item => Assert.Equal("nl-thin", item.GetProperty("nuts").Word("inner")));
         string listed = Open.With("nuts: {inner: any,", "nuts: {inner: [nl-12, nr-thin-left],");
         Assert.All(Found(listed), item => Assert.Equal("nr-thin-left", item.GetProperty("nuts").Word("inner")));
@@ -41,7 +43,7 @@ public sealed class ChooseJsonTests
     [Fact]
     public void Of_nuts_that_are_equally_thin_the_first_is_chosen()
     {
-        string same = Open.With("{id: nl-12, thread: M16x1.5 LH, thickness: 12 mm", "{id: nl-12, thread: M16x1.5 LH, thickness: 8 mm");
+        string same = Open.With("thickness: 12 mm", "thickness: 8 mm");
         Assert.All(Found(same), item => Assert.Equal("nl-12", item.GetProperty("nuts").Word("inner")));
     }
 
@@ -116,11 +118,10 @@ public sealed class ChooseJsonTests
     public void A_rod_that_must_be_cut_says_its_least_cut_and_its_margin_at_the_recommended_one()
     {
         // 20 mm shorter the insertions add up to 125 mm, and 77 mm of the inner and 38.5 mm of the outer end are the most: 9.5 mm are cut.
-        string shorter = Open.With("length: 285 mm", "length: 265 mm").With("thread_length: 110 mm, price: 30 USD", "thread_length: 110 mm, max_cut: 20 mm, price: 30 USD");
+        string shorter = Open.With("length: 285 mm", "length: 265 mm").With("price: 30 USD", "max_cut: 20 mm, price: 30 USD");
         JsonElement cut = Found(shorter).Single(item => item.Word("inner") == "i");
         Assert.Equal("buildable after cutting", cut.Word("verdict"));
-        JsonElement plan = CommandLine.FirstRod(shorter.With(
-            "inner: any, sleeve: any, outer: any, nuts: {inner: any, outer: any}", "inner: i, sleeve: s, outer: o, nuts: {inner: nl, outer: nr}"));
+        JsonElement plan = CommandLine.FirstRod(shorter.With(AllOpen, AllNamed));
         Assert.Equal(plan.GetProperty("cut").GetProperty("inner").Number("least_mm"), cut.Number("least_cut_mm"), Near);
         JsonElement outer = plan.GetProperty("joints").GetProperty("outer");
         Assert.True(cut.Number("worst_margin_mm") <= outer.Number("nut_room_least_mm"));
@@ -172,8 +173,7 @@ public sealed class ChooseJsonTests
     [Fact]
     public void A_rod_whose_parts_are_all_named_is_looked_at_alone()
     {
-        string named = Open.With(
-            "inner: any, sleeve: any, outer: any, nuts: {inner: any, outer: any}", "inner: i, sleeve: s, outer: o, nuts: {inner: nl, outer: nr}");
+        string named = Open.With(AllOpen, AllNamed);
         Assert.Equal(["i"], Inner(named));
     }
 }

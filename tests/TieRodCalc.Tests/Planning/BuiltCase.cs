@@ -6,8 +6,17 @@ namespace TieRodCalc.Tests.Planning;
 /// <summary>A made-up rod: its parts, what was cut off them, and how far they are in.</summary>
 internal sealed record BuiltCase(RodCase Rod, CutPair Cut, Setting Setting)
 {
+    /// <summary>Whether the outer end carries the internal thread; the sleeve's length is then from its ball center to the face.</summary>
+    public bool OneJoint { get; init; }
+
+    public IEnumerable<RodSide> Joints => OneJoint ? [RodSide.Inner] : [RodSide.Inner, RodSide.Outer];
+
+    public double Axial => OneJoint
+        ? Rod.Inner.CenterToTip.Mm - Cut.Inner + Rod.SleeveLength.Mm - Setting.Inner
+        : LimitTable.Axial(Rod, Cut, Setting);
+
     /// <summary>The distance of the ball centers.</summary>
-    public double CenterToCenter => Rod.LengthOf(LimitTable.Axial(Rod, Cut, Setting));
+    public double CenterToCenter => Rod.LengthOf(Axial);
 
     /// <summary>A rod made and set as its plan says.</summary>
     public static BuiltCase Of(RodCase rod, RodSolution plan) => new(

@@ -170,5 +170,6 @@ internal sealed record CatalogCase
     };
 
     public override string ToString() => string.Create(
-        CultureInfo.InvariantCulture, $"{Inner.Count} inner ends, {Sleeves.Count} sleeves, {Outer.Count} outer ends\n{CatalogText.Of(this)}");
+        CultureInfo.InvariantCulture,
+        $"{Inner.Count} inner ends, {Sleeves.Count} sleeves, {Outer.Count} outer ends\n{CatalogText.Of(this)}");
 }

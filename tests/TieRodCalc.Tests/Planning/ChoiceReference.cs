@@ -130,8 +130,8 @@ internal static class ChoiceReference
     }
 
     /// <summary>
-    /// A rod with one threaded joint: the insertion follows from the cut, <c>s = (c - x) + b - axial</c>, and every millimeter of adjustment
-    /// moves it by one. How far an open bore goes on toward the ball is not known: the tip stays in the thread.
+    /// A rod with one threaded joint: the insertion follows from the cut, <c>s = (c - x) + b - axial</c>, and every millimeter of
+    /// adjustment moves it by one. How far an open bore goes on toward the ball is not known: the tip stays in the thread.
     /// </summary>
     private static ReferenceChoice? OneJoint(CatalogCase catalog, int innerAt, int socketAt)
     {

@@ -32,7 +32,8 @@ public class ChooseAgainstBruteForceTests(ChoiceCatalogs catalogs) : IClassFixtu
             RodChoices choices = Choose(read, ChoiceOrder.Best, 1);
             Assert.True(ChoiceReference.Combinations(catalog) == choices.Combinations, $"{choices.Combinations} combinations of {catalog}");
             Assert.True(
-                ChoiceReference.WithoutClocking(catalog) == choices.WithoutClocking, $"{choices.WithoutClocking} without clocking of {catalog}");
+                ChoiceReference.WithoutClocking(catalog) == choices.WithoutClocking,
+                $"{choices.WithoutClocking} without clocking of {catalog}");
         }
     }
 
@@ -70,11 +71,14 @@ public class ChooseAgainstBruteForceTests(ChoiceCatalogs catalogs) : IClassFixtu
                 + $"was {chosenNames.ElementAtOrDefault(at)} {chosen.ElementAtOrDefault(at)?.WorstMargin}";
         }
 
-        return expected.Zip(chosen).Select(pair => Difference(pair.First, pair.Second)).FirstOrDefault(difference => difference is not null);
+        return expected.Zip(chosen)
+            .Select(pair => Difference(pair.First, pair.Second))
+            .FirstOrDefault(difference => difference is not null);
     }
 
     private static string? Difference(ReferenceChoice expected, RodChoice chosen)
     {
+        string was = $"{chosen.WorstMargin} {chosen.LeastCut} {chosen.Price} {chosen.Mass} {chosen.Plan.Verdict}";
         bool cut = chosen.Plan.Verdict == Verdict.BuildableAfterCutting;
         bool same = cut == expected.IsCut
             && Math.Abs(chosen.WorstMargin.Millimeters - expected.Margin) <= Tolerance
@@ -83,9 +87,7 @@ public class ChooseAgainstBruteForceTests(ChoiceCatalogs catalogs) : IClassFixtu
             && chosen.Price?.Currency == expected.Price?.Currency
             && (chosen.Mass is null) == (expected.Kilograms is null)
             && Math.Abs((chosen.Mass?.Kilograms ?? 0) - (double)(expected.Kilograms ?? 0)) < 1e-9;
-        return same
-            ? null
-            : $"expected {Figures(expected)}, was {chosen.WorstMargin} {chosen.LeastCut} {chosen.Price} {chosen.Mass} {chosen.Plan.Verdict}";
+        return same ? null : $"expected {Figures(expected)}, was {was}";
     }
 
     private static string Name(ReferenceChoice choice) =>

@@ -34,14 +34,15 @@ internal static class RandomCatalogs
         {
             ThreadCase[] innerThreads = [Thread(), Thread()];
             ThreadCase[] outerThreads = [Opposite(innerThreads[0]), Thread(), Chance(0.3) ? innerThreads[0] : Thread()];
-            EndCase[] inner = Doubled(Count(), i => End($"i{i}", Mostly(innerThreads), 130, 210), (end, id) => end with { Id = id, Cost = Cost() });
-            EndCase[] outer = Doubled(Count(), i => End($"o{i}", Mostly(outerThreads), 60, 110), (end, id) => end with { Id = id, Cost = Cost() });
+            EndCase[] inner = Doubled('i', id => End(id, Mostly(innerThreads), 130, 210), Twin);
+            EndCase[] outer = Doubled('o', id => End(id, Mostly(outerThreads), 60, 110), Twin);
             SleeveCase[] sleeves = Doubled(
-                Count(), i => Sleeve($"s{i}", Mostly(innerThreads), Mostly(outerThreads)), (sleeve, id) => sleeve with { Id = id, Cost = Cost() });
+                's', id => Sleeve(id, Mostly(innerThreads), Mostly(outerThreads)), (sleeve, id) => sleeve with { Id = id, Cost = Cost() });
             List<NutCase> nuts = [];
             foreach (ThreadCase thread in innerThreads.Concat(outerThreads).Distinct().Where(_ => Chance(0.85)))
             {
-                nuts.AddRange(Enumerable.Range(0, random.Next(1, 4)).Select(_ => new NutCase(string.Empty, Cost(), thread, Few(6, 8, 8, 11))));
+                nuts.AddRange(
+                    Enumerable.Range(0, random.Next(1, 4)).Select(_ => new NutCase(string.Empty, Cost(), thread, Few(6, 8, 8, 11))));
             }
 
             CatalogCase catalog = new()
@@ -63,7 +64,7 @@ internal static class RandomCatalogs
                     _ => null,
                 },
             };
-            return Wished(WithSockets(Aimed(catalog), innerThreads));
+            return RandomWishes.In(WithSockets(Aimed(catalog), innerThreads), random);
         }
 
         /// <summary>A target near what one combination gives, the adjustment of some turns.</summary>
@@ -83,7 +84,7 @@ internal static class RandomCatalogs
             };
         }
 
-        /// <summary>Some outer ends with a socket, about as long that they make the rod; now and then the rod is to have one of them.</summary>
+        /// <summary>Some outer ends with a socket, as long as the rod needs them; now and then the rod is to have one of them.</summary>
         private CatalogCase WithSockets(CatalogCase catalog, ThreadCase[] threads)
         {
             if (Chance(0.5))
@@ -96,58 +97,15 @@ internal static class RandomCatalogs
             {
                 SleeveWish = oneJoint ? null : catalog.SleeveWish,
                 OuterNutWish = oneJoint && Chance(0.5) ? null : catalog.OuterNutWish,
-                Sockets =
-                [
-                    .. Enumerable.Range(0, Count()).Select(i =>
-                    {
-                        HoleCase hole = Hole(Mostly(threads));
-                        double center = catalog.Target.Mm - Pick([.. catalog.Inner]).CenterToTip.Mm + Between(0.6, 1.2) * hole.Depth.Mm;
-                        return new SocketCase($"k{i}", Cost(), Chance(0.5) ? Pick(_stocks) : null, On(Math.Max(hole.Depth.Mm + 1, center)), hole);
-                    }),
-                ],
+                Sockets = [.. Enumerable.Range(0, Count()).Select(i => Socket($"k{i}", catalog, Hole(Mostly(threads))))],
             };
         }
 
-        private CatalogCase Wished(CatalogCase catalog) => catalog with
+        private SocketCase Socket(string id, CatalogCase catalog, HoleCase hole)
         {
-            InnerWish = Wish([.. catalog.Inner.Select(end => (end.Id, end.Thread))]),
-            OuterWish = OuterWish(catalog),
-            InnerNutWish = NutWish(catalog),
-            OuterNutWish = catalog.OuterNutWish is null ? null : NutWish(catalog),
-            SleeveWish = catalog.SleeveWish is null ? null : SleeveWish(catalog),
-        };
-
-        /// <summary>Lists may hold outer ends of the other sort; one that is named must be of the sort that the rod has.</summary>
-        private Wish OuterWish(CatalogCase catalog)
-        {
-            (string Id, ThreadCase Thread)[] threaded = [.. catalog.Outer.Select(end => (end.Id, end.Thread))];
-            (string Id, ThreadCase Thread)[] sockets = [.. catalog.Sockets.Select(socket => (socket.Id, socket.Hole.Thread))];
-            Wish wish = Wish([.. threaded, .. sockets]);
-            return wish.Id is null ? wish : wish with { Id = Pick(catalog.SleeveWish is null ? sockets : threaded).Id };
+            double center = catalog.Target.Mm - Pick([.. catalog.Inner]).CenterToTip.Mm + Between(0.6, 1.2) * hole.Depth.Mm;
+            return new SocketCase(id, Cost(), Chance(0.5) ? Pick(_stocks) : null, On(Math.Max(hole.Depth.Mm + 1, center)), hole);
         }
-
-        private Wish SleeveWish(CatalogCase catalog)
-        {
-            Wish wish = Wish([.. catalog.Sleeves.Select(sleeve => (sleeve.Id, sleeve.Inner.Thread))]);
-            return wish.Thread is not null && Chance(0.5) ? wish with { OuterThread = Pick([.. catalog.Sleeves]).Outer.Thread } : wish;
-        }
-
-        /// <summary>Seldom none, or one by its id; a filter here names a thread that other joints need not have.</summary>
-        private Wish NutWish(CatalogCase catalog) => random.Next(12) switch
-        {
-            0 => new Wish { None = true },
-            1 when catalog.Nuts.Count > 0 => new Wish { Id = Pick([.. catalog.Nuts]).Id },
-            2 when catalog.Nuts.Count > 0 => Wish([.. catalog.Nuts.Select(nut => (nut.Id, nut.Thread))]),
-            _ => Planning.Wish.Any,
-        };
-
-        private Wish Wish((string Id, ThreadCase Thread)[] parts) => random.Next(9) switch
-        {
-            0 => new Wish { Ids = [.. Shuffled([.. parts.Where(_ => Chance(0.7)).Select(part => part.Id).DefaultIfEmpty(parts[0].Id)])] },
-            1 => new Wish { Thread = Pick(parts).Thread },
-            2 when Chance(0.3) => new Wish { Id = Pick(parts).Id },
-            _ => Planning.Wish.Any,
-        };
 
         private EndCase End(string id, ThreadCase thread, double shortest, double longest)
         {
@@ -190,28 +148,38 @@ internal static class RandomCatalogs
             };
         }
 
-        /// <summary>Parts of which some come a second time by another id, as they are or stated in another unit.</summary>
-        private T[] Doubled<T>(int count, Func<int, T> draw, Func<T, string, T> again)
+        /// <summary>Parts of which some come a second time by another id.</summary>
+        private T[] Doubled<T>(char letter, Func<string, T> draw, Func<T, string, T> twin)
         {
             List<T> parts = [];
+            int count = Count();
             for (int i = 0; i < count; i++)
             {
-                T part = draw(i);
+                T part = draw($"{letter}{i}");
                 parts.Add(part);
                 if (Chance(0.3))
                 {
-                    T twin = again(part, $"{(part is SleeveCase ? 's' : part is EndCase { CenterToTip.Mm: > 120 } ? 'i' : 'o')}twin{i}");
-                    parts.Insert(random.Next(parts.Count + 1), twin is EndCase end && Chance(0.5) ? (T)(object)InMillimeters(end) : twin);
+                    parts.Insert(random.Next(parts.Count + 1), twin(part, $"{letter}twin{i}"));
                 }
             }
 
             return [.. parts];
         }
 
-        /// <summary>The same length as people may give it otherwise, which comes to the same but for the last bits.</summary>
-        private static EndCase InMillimeters(EndCase end) => end with { CenterToTip = InMillimeters(end.CenterToTip), ThreadLength = InMillimeters(end.ThreadLength) };
-
-        private static Dim InMillimeters(Dim dimension) => dimension.InInches ? Dim.OfMm((double)((decimal)dimension.Value * 25.4m)) : dimension;
+        /// <summary>The same end, its lengths now and then stated in another unit: they are equal but for the last bits.</summary>
+        private EndCase Twin(EndCase end, string id)
+        {
+            bool otherUnit = Chance(0.5);
+            Dim Stated(Dim dimension) =>
+                otherUnit && dimension.InInches ? Dim.OfMm((double)((decimal)dimension.Value * 25.4m)) : dimension;
+            return end with
+            {
+                Id = id,
+                Cost = Cost(),
+                CenterToTip = Stated(end.CenterToTip),
+                ThreadLength = Stated(end.ThreadLength),
+            };
+        }
 
         private CostCase Cost() => new(
             _allPriced || Chance(0.8) ? random.Next(8, 20) * 1m + random.Next(0, 4) * 0.01m : null,
@@ -232,12 +200,6 @@ internal static class RandomCatalogs
         private ThreadCase Mostly(ThreadCase[] threads) => Chance(0.6) ? threads[0] : Pick(threads);
 
         private T Pick<T>(T[] from) => from[random.Next(from.Length)];
-
-        private T[] Shuffled<T>(T[] parts)
-        {
-            random.Shuffle(parts);
-            return parts;
-        }
 
         private Dim Few(params double[] mm) => Dim.OfMm(Pick(mm));
 

@@ -19,7 +19,10 @@ internal sealed record ReadCatalog(Job Job)
     }
 
     /// <summary>The plan of one of the rods that the reference finds.</summary>
-    public RodPlan Plan(ReferenceChoice choice)
+    public RodPlan Plan(ReferenceChoice choice) => RodPlanner.Plan(Rod(choice), Open.Request!);
+
+    /// <summary>One of the rods that the reference finds.</summary>
+    public Rod Rod(ReferenceChoice choice)
     {
         RodParts parts = choice.OneJoint
             ? new RodParts(
@@ -33,8 +36,8 @@ internal sealed record ReadCatalog(Job Job)
                 Nut(choice.InnerNut),
                 Nut(choice.OuterNut),
                 Open.Candidates!.Clocking);
-        RodFaults? faults = Rod.Make(parts, out Rod? rod);
-        return RodPlanner.Plan(rod ?? throw new InvalidOperationException($"No rod: {faults}\n{choice.Rod}"), Open.Request!);
+        RodFaults? faults = TieRodCalc.Rods.Rod.Make(parts, out Rod? rod);
+        return rod ?? throw new InvalidOperationException($"No rod: {faults}\n{choice.Rod}");
     }
 
     private JamNut? Nut(NutCase? nut) => Job.Catalog.JamNuts.SingleOrDefault(made => made.Info.Id == nut?.Id);

@@ -31,7 +31,7 @@ internal sealed record ReferenceChoice
     /// <summary>The middle setting at the recommended cuts.</summary>
     public required Setting Setting { get; init; }
 
-    /// <summary>The smallest slack of any limit but the cut over the whole adjustment, at the middle setting of the recommended cuts.</summary>
+    /// <summary>The smallest slack of any limit but the cut over the whole adjustment, at <see cref="Setting"/>.</summary>
     public required double Margin { get; init; }
 
     public bool IsCut => Least.Total > 0;

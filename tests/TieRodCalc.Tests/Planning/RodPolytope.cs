@@ -116,7 +116,8 @@ internal sealed class RodPolytope
             {
                 for (int third = second + 1; third < planes.Count; third++)
                 {
-                    if (Meet(planes[first], planes[second], planes[third]) is { } corner && planes.All(plane => plane.Past(corner) <= Corner))
+                    if (Meet(planes[first], planes[second], planes[third]) is { } corner
+                        && planes.TrueForAll(plane => plane.Past(corner) <= Corner))
                     {
                         corners.Add(corner);
                     }
