@@ -38,6 +38,7 @@ internal static class Application
         {
             PlanCommand.Make(terminal),
             ChooseCommand.Make(terminal),
+            AsBuiltCommand.Make(terminal),
             ToeCommand.Make(terminal),
             ThreadCommand.Make(terminal),
             CheckCommand.Make(terminal),

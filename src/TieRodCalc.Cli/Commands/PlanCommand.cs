@@ -40,7 +40,10 @@ internal static class PlanCommand
         {
             RodPlan plan = RodPlanner.Plan(rod.Rod!, rod.Request!);
             IReadOnlyList<Remedy> remedies = RodRemedies.Of(rod.Rod!, rod.Request!);
-            PlannedRod planned = new(rod.Name, rod.Rod!, rod.Request!, plan, remedies);
+            PlannedRod planned = new(rod.Name, rod.Rod!, rod.Request!, plan, remedies)
+            {
+                Spare = rod.Built is { } built ? AsBuilt.Check(rod.Rod!, rod.Request!, built).Spare : null,
+            };
             if (with is not null && plan.Verdict == Verdict.NotBuildable)
             {
                 if (remedies.FirstOrDefault(remedy => Names.Of(remedy) == with) is not { } remedy)

@@ -15,7 +15,7 @@ internal static class ToeCommand
         JobSource source = new();
         Option<bool> leftOnly = new("--left-only") { Description = "The left rod alone makes up the whole change of the total." };
         Option<bool> rightOnly = new("--right-only") { Description = "The right rod alone makes up the whole change of the total." };
-        PictureFile picture = new("The picture of toe over turns, as SVG, into this file.");
+        NamedFile picture = new("--picture", "The picture of toe over turns, as SVG, into this file.");
         Command command = source.AddTo(new Command(
             "toe",
             "Count the turns of each rod from the measured to the wanted toe: which way, how far, what the plates say then, and whether "
@@ -40,7 +40,7 @@ internal static class ToeCommand
         return command;
     }
 
-    private static int Run(JobSource source, ToeShare share, PictureFile picture, ParseResult parsed, Terminal terminal)
+    private static int Run(JobSource source, ToeShare share, NamedFile picture, ParseResult parsed, Terminal terminal)
     {
         if (source.Read(parsed, terminal, planned: false) is not { } read)
         {

@@ -52,13 +52,14 @@ internal static class PlanJson
             Turn(solution?.PerTurn),
             Turn(solution?.PerHalfTurn),
             Turn(solution?.PerFlat),
-            Start(solution?.Start),
+            solution is null ? null : StartJson.Of(solution.Start),
             solution is null
                 ? null
                 : new LeastCutSettingJson(JsonNumber.Mm(solution.LeastCutSetting.Inner), JsonNumber.Mm(solution.LeastCutSetting.Outer)),
-            [.. plan.Binding.Select(Binding)],
+            [.. plan.Binding.Select(BindingJson.Of)],
             [.. planned.Remedies.Select(remedy => Remedy(remedy, new RemedySentences(units)))],
             solution is null ? null : WorstCase(solution.WorstCase),
+            SpareJson.Of(planned.Spare),
             [.. planned.Warnings.Select(warning => Warning(warning, sentences))]);
     }
 
@@ -127,18 +128,6 @@ internal static class PlanJson
         ? null
         : new(JsonNumber.Mm(effect.Length), JsonNumber.Of(effect.Toe?.Degrees), JsonNumber.Mm(effect.ToeAtPlates));
 
-    private static StartJson? Start(StartProcedure? start) => start is null
-        ? null
-        : new(
-            Names.Of(start.First),
-            JsonNumber.Of(start.AloneTurns),
-            JsonNumber.Mm(start.ShowingBeforeSecond),
-            JsonNumber.Of(start.SleeveTurns),
-            JsonNumber.Of(start.EndTurns));
-
-    private static BindingJson Binding(BindingLimit binding) =>
-        new(Names.Of(binding.Limit), Side(binding.End), Names.Of(binding.At), JsonNumber.Mm(binding.MissedBy));
-
     private static RemedyJson Remedy(Remedy remedy, RemedySentences sentences) => new(
         Names.Of(remedy),
         [.. remedy.Changes.Select(change =>
@@ -146,7 +135,7 @@ internal static class PlanJson
         RemedySentences.Verdict(remedy),
         Names.Of(remedy.Plan.Locking),
         JsonNumber.Mm(remedy.Size),
-        remedy.Binding is { } binding ? Binding(binding) : null,
+        remedy.Binding is { } binding ? BindingJson.Of(binding) : null,
         sentences.Of(remedy));
 
     private static WorstCaseJson WorstCase(WorstCase worst) => new(

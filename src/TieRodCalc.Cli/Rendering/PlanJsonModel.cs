@@ -36,6 +36,7 @@ internal sealed record RodJson(
     IReadOnlyList<BindingJson> Binding,
     IReadOnlyList<RemedyJson> Remedies,
     WorstCaseJson? WorstCase,
+    SpareJson? Spare,
     IReadOnlyList<WarningJson> Warnings);
 
 internal sealed record LengthJson(
@@ -89,11 +90,26 @@ internal sealed record EndsAtJson(string Limit, string? End)
 internal sealed record PerTurnJson(double LengthMm, double? ToeDeg, double? ToeAtPlatesMm);
 
 internal sealed record StartJson(
-    string First, double AloneTurns, double ShowingBeforeSecondMm, double? ThenSleeveTurns, double? ThenEndTurns);
+    string First, double AloneTurns, double ShowingBeforeSecondMm, double? ThenSleeveTurns, double? ThenEndTurns)
+{
+    public static StartJson Of(StartProcedure start) => new(
+        Names.Of(start.First),
+        JsonNumber.Of(start.AloneTurns),
+        JsonNumber.Mm(start.ShowingBeforeSecond),
+        JsonNumber.Of(start.SleeveTurns),
+        JsonNumber.Of(start.EndTurns));
+}
 
 internal sealed record LeastCutSettingJson(double InnerInsertionMm, double? OuterInsertionMm);
 
-internal sealed record BindingJson(string Limit, string? End, string At, double MissedByMm);
+internal sealed record BindingJson(string Limit, string? End, string At, double MissedByMm)
+{
+    public static BindingJson Of(BindingLimit binding) => new(
+        Names.Of(binding.Limit),
+        binding.End is { } end ? Names.Of(end) : null,
+        Names.Of(binding.At),
+        JsonNumber.Mm(binding.MissedBy));
+}
 
 internal sealed record RemedyJson(
     string Id,
@@ -124,4 +140,5 @@ internal sealed record WarningJson(string Code, string? End, string Text);
 [JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.SnakeCaseLower, WriteIndented = true)]
 [JsonSerializable(typeof(PlanDocument))]
 [JsonSerializable(typeof(ChoiceDocument))]
+[JsonSerializable(typeof(BuiltDocument))]
 internal sealed partial class JsonShapes : JsonSerializerContext;

@@ -92,6 +92,11 @@ internal sealed class PlanText
             AddObstacles(planned);
         }
 
+        if (planned.Spare is { } spare)
+        {
+            new SpareText(_page, _unit).Add(spare);
+        }
+
         AddWarnings(planned);
     }
 

@@ -20,6 +20,9 @@ internal sealed record PlannedRod(
     string? With = null,
     string? WithText = null)
 {
+    /// <summary>How the same rod as one that was measured is made of new parts, or null.</summary>
+    public SpareRod? Spare { get; init; }
+
     /// <summary>The plan's warnings, and that nothing was found.</summary>
     public IEnumerable<PlanWarning> Warnings => Plan.Verdict == Verdict.NotBuildable && Remedies.Count == 0
         ? Plan.Warnings.Append(new PlanWarning(WarningCode.NoRemedy))

@@ -28,15 +28,7 @@ internal static class OnCar
         Length present = read.Built?.CenterToCenter?.Nominal ?? request.Target;
         if (!rod.CanHave(present))
         {
-            // The wanted length was held against it before.
-            if (read.Built?.CenterToCenter is not null)
-            {
-                map.Findings.Problem(
-                    map.SpanOf("built"),
-                    $"the rod's length of {Wording.Mm(present)} is not above {Wording.Mm(rod.Offset)}, the least "
-                        + "distance that the bent ends leave between the ball centers");
-            }
-
+            // It has its problem already.
             return read;
         }
 

@@ -55,6 +55,7 @@ internal sealed class RodBinder(LoadedFile file, PartTables tables, PlanRules jo
         if (rod is not null)
         {
             CheckAgainstOffset(map, rod, length, adjust);
+            CheckMeasured(map, rod, built);
         }
 
         RodRequest? request = length.Target is { } target && adjust is { Shorter: { } shorter, Longer: { } longer }
@@ -196,6 +197,17 @@ internal sealed class RodBinder(LoadedFile file, PartTables tables, PlanRules jo
         {
             file.Findings.Problem(
                 map.SpanOf("length"), $"the length of {written} less {Wording.Mm(shorter)} of adjustment is not above {bound}");
+        }
+    }
+
+    private void CheckMeasured(MapReader map, Rod rod, BuiltReadings? built)
+    {
+        if (built?.CenterToCenter is { } measured && !rod.CanHave(measured.Nominal))
+        {
+            file.Findings.Problem(
+                map.SpanOf("built"),
+                $"the rod's length of {Wording.Mm(measured.Nominal)} is not above {Wording.Mm(rod.Offset)}, the least distance that the "
+                    + "bent ends leave between the ball centers");
         }
     }
 }

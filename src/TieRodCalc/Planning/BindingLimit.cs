@@ -14,6 +14,9 @@ public enum AdjustmentPoint
 
     /// <summary>At every length alike.</summary>
     Any,
+
+    /// <summary>As a made-up rod stands.</summary>
+    Present,
 }
 
 /// <summary>A limit that is in the way of a rod.</summary>

@@ -10,6 +10,9 @@ namespace TieRodCalc.Planning;
 /// </summary>
 internal sealed class ChoiceSearch(ChoiceBlocks blocks, ChoiceOrder order, int top)
 {
+    /// <summary>What is not known comes last.</summary>
+    private static readonly (double Group, decimal Value) s_unknown = (double.PositiveInfinity, 0);
+
     private readonly List<Candidate> _first = [];
 
     /// <summary>The parts of the first pairs, in their order.</summary>
@@ -119,7 +122,7 @@ internal sealed class ChoiceSearch(ChoiceBlocks blocks, ChoiceOrder order, int t
     {
         foreach (ChoiceBlock block in blocks.All)
         {
-            if (order == ChoiceOrder.Margin && _first.Count == top && -Compared(block.MostMarginCut) > _first[^1].Primary)
+            if (order == ChoiceOrder.Margin && _first.Count == top && (decimal)-Compared(block.MostMarginCut) > _first[^1].Primary.Value)
             {
                 continue;
             }
@@ -141,35 +144,34 @@ internal sealed class ChoiceSearch(ChoiceBlocks blocks, ChoiceOrder order, int t
         }
     }
 
-    private double Primary(Candidate candidate, double cut, double margin)
+    private (double Group, decimal Value) Primary(Candidate candidate, double cut, double margin)
     {
         switch (order)
         {
             case ChoiceOrder.Cut:
-                return Compared(cut);
+                return (0, (decimal)Compared(cut));
             case ChoiceOrder.Margin when cut == 0:
-                return -Compared(margin);
+                return (0, (decimal)-Compared(margin));
             case ChoiceOrder.Margin:
                 Rod.Make(blocks.Parts(candidate.Block, candidate.Inner, candidate.Outer), out Rod? rod);
-                return -Compared(Millimeters.Of(RodPlanner.Plan(rod!, blocks.Request).Solution!.WorstMargin));
+                return (0, (decimal)-Compared(Millimeters.Of(RodPlanner.Plan(rod!, blocks.Request).Solution!.WorstMargin)));
             case ChoiceOrder.Mass:
-                return Totals.Mass(Infos(candidate).Masses) is { } mass ? Math.Round(mass.Kilograms, 9) : double.PositiveInfinity;
+                return Totals.Mass(Infos(candidate).Masses) is { } mass ? (0, Math.Round((decimal)mass.Kilograms, 9)) : s_unknown;
             default:
-                return Totals.Price(Infos(candidate).Prices) is { } price ? PlaceOf(price) : double.PositiveInfinity;
+                return Totals.Price(Infos(candidate).Prices) is { } price ? (PlaceOf(price.Currency), price.Amount) : s_unknown;
         }
     }
 
-    /// <summary>Amounts in one currency beside each other, the currencies in the order of their codes.</summary>
-    private static double PlaceOf(Price price)
+    /// <summary>Currencies in the order of their codes.</summary>
+    private static double PlaceOf(string currency)
     {
-        const double More = 1e10;
-        double currency = 0;
-        foreach (char letter in price.Currency)
+        double place = 0;
+        foreach (char letter in currency)
         {
-            currency = currency * 26 + (letter - 'A');
+            place = place * (char.MaxValue + 1) + letter;
         }
 
-        return currency * More + (double)price.Amount;
+        return place;
     }
 
     private (Price?[] Prices, UnitsNet.Mass?[] Masses) Infos(Candidate candidate)
@@ -208,8 +210,8 @@ internal sealed class ChoiceSearch(ChoiceBlocks blocks, ChoiceOrder order, int t
     private readonly record struct Candidate(ChoiceBlock Block, int Cut, int Locked, double Metric, int Inner, int Outer)
         : IComparable<Candidate>
     {
-        /// <summary>What another order compares first.</summary>
-        public double Primary { get; init; }
+        /// <summary>What another order compares first: a group, such as the currency, and in it a value.</summary>
+        public (double Group, decimal Value) Primary { get; init; }
 
         // With one joint the socket is the outer end, and comes last.
         private (int, int, int) Places => Block.Like.OneJoint ? (0, Inner, Block.Place) : (Block.Place, Inner, Outer);

@@ -11,6 +11,12 @@ internal static class FitConditions
     /// <summary>How many there are.</summary>
     public const int Count = 30;
 
+    /// <summary>Where the limit of the inner end's cut stands.</summary>
+    public const int InnerCut = 7;
+
+    /// <summary>Where the limit of the outer end's cut stands.</summary>
+    public const int OuterCut = 15;
+
     /// <summary>By how much each holds; below zero it is missed. Those of a joint that the rod has not hold without end.</summary>
     public static void Slacks(in RodProblem wanted, Cuts cuts, Span<double> slacks)
     {

@@ -64,6 +64,6 @@ internal static class FitInequalities
             }
         }
 
-        slacks[next] = wanted.Turning.Adjusts ? double.PositiveInfinity : -wanted.AxialShorter - wanted.AxialLonger;
+        slacks[next] = wanted.Turning.Adjusts ? double.PositiveInfinity : -wanted.Shorter - wanted.Longer;
     }
 }

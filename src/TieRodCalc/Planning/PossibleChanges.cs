@@ -264,15 +264,15 @@ internal sealed class PossibleChanges
     }
 
     /// <summary>
-    /// Not at a bent end, nor where the end is not said to be held by its joint, since it could then turn by itself; and only where the
-    /// other joint stays locked.
+    /// Not at a bent end, nor where the end is not said to be held by its joint, since it could then turn by itself, but for a clamp
+    /// that still locks it; and only where the other joint stays locked.
     /// </summary>
     private void AddNut(RodSide side)
     {
         RodParts parts = Rod.Parts;
         ThreadedEnd end = parts.EndAt(side);
         if (parts.NutAt(side) is not { } nut || !Rod.AllLocked
-            || (parts.HoleAt(side).Clamp is null && (parts.OneJoint || end.IsBent || end.Joint is null)))
+            || end.IsBent || (parts.HoleAt(side).Clamp is null && (parts.OneJoint || end.Joint is null)))
         {
             return;
         }

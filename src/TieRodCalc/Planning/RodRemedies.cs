@@ -47,7 +47,8 @@ public static class RodRemedies
             {
                 PossibleChange one = possible.All[i];
                 PossibleChange other = possible.All[j];
-                if (PossibleChanges.GoTogether(one, other) && one.Size(possible.Wanted, other) is { } sizes)
+                if (PossibleChanges.GoTogether(one, other) && one.Size(possible.Wanted, other) is { } sizes
+                    && Math.Min(sizes.One, sizes.Other) > Millimeters.Negligible)
                 {
                     found.Add(Solved(possible, [(one, sizes.One), (other, sizes.Other)]));
                 }

@@ -11,4 +11,7 @@ public enum Verdict
 
     /// <summary>No cut that the parts allow makes all limits hold.</summary>
     NotBuildable,
+
+    /// <summary>Measurements of a made-up rod do not suffice to say; never of a plan.</summary>
+    NotChecked,
 }

@@ -110,9 +110,14 @@ internal sealed class WorstCaseSearch
     private double Nominal(int condition, Cuts cuts) =>
         _nominal[condition] + _perInnerCut[condition] * cuts.Inner + _perOuterCut[condition] * cuts.Outer;
 
-    /// <summary>The worst value of a condition: every end that is cut may have lost one mark more or less, but not less than nothing.</summary>
-    private double Worst(int condition, Cuts cuts) => _worst[condition]
-        + AtWorst(_perInnerCut[condition], cuts.Inner) + AtWorst(_perOuterCut[condition], cuts.Outer);
+    /// <summary>
+    /// The worst value of a condition: every end that is cut may have lost one mark more or less, but not less than nothing. An end
+    /// that is not cut cannot be cut too much.
+    /// </summary>
+    private double Worst(int condition, Cuts cuts) =>
+        (condition == FitConditions.InnerCut && cuts.Inner <= 0) || (condition == FitConditions.OuterCut && cuts.Outer <= 0)
+            ? double.PositiveInfinity
+            : _worst[condition] + AtWorst(_perInnerCut[condition], cuts.Inner) + AtWorst(_perOuterCut[condition], cuts.Outer);
 
     private double AtWorst(double per, double cut) => cut <= 0 ? 0
         : per < 0 ? per * (cut + _mark)

@@ -37,4 +37,45 @@ internal static class LimitSlack
         slack = Math.Min(slack, joint.NutRoom(insertion, cut));
         return Math.Min(slack, rod.Deepest(side).At - insertion);
     }
+
+    /// <summary>How far a setting is from each limit by itself; a joint that the rod has not has none.</summary>
+    public static IEnumerable<(Limit Limit, RodSide? End, double Slack)> Each(
+        RodDimensions rod, double innerInsertion, double outerInsertion, double innerCut, double outerCut)
+    {
+        foreach ((RodSide side, double insertion, double cut) in new[]
+            {
+                (RodSide.Inner, innerInsertion, innerCut), (RodSide.Outer, outerInsertion, outerCut),
+            })
+        {
+            if (rod.OneJoint && side == RodSide.Outer)
+            {
+                continue;
+            }
+
+            JointDimensions joint = rod[side];
+            Bound deepest = rod.Deepest(side);
+            yield return (
+                Limit.Engagement,
+                side,
+                Math.Min(insertion - joint.Lead - joint.Mouth - joint.Required, joint.Depth - joint.Mouth - joint.Required));
+            yield return (Limit.NutRoom, side, joint.NutRoom(insertion, cut));
+            yield return (deepest.Limit, side, deepest.At - insertion);
+            if (joint.Witness > 0)
+            {
+                yield return (Limit.Witness, side, insertion - joint.Lead - joint.Witness);
+            }
+
+            if (joint.Clamp > 0)
+            {
+                yield return (Limit.Clamp, side, insertion - joint.Lead - joint.Clamp);
+            }
+
+            yield return (Limit.Cut, side, joint.MostCut - cut);
+        }
+
+        if (!rod.OneJoint)
+        {
+            yield return (Limit.Tips, null, rod.Sleeve - rod.TipGap - innerInsertion - outerInsertion);
+        }
+    }
 }

@@ -34,6 +34,7 @@ public static class Names
         Verdict.Buildable => "buildable",
         Verdict.BuildableAfterCutting => "buildable after cutting",
         Verdict.NotBuildable => "not buildable",
+        Verdict.NotChecked => "not checked",
         _ => throw new ArgumentOutOfRangeException(nameof(verdict)),
     };
 
@@ -57,6 +58,7 @@ public static class Names
         AdjustmentPoint.Shortest => "shortest",
         AdjustmentPoint.Longest => "longest",
         AdjustmentPoint.Any => "any",
+        AdjustmentPoint.Present => "present",
         _ => throw new ArgumentOutOfRangeException(nameof(point)),
     };
 

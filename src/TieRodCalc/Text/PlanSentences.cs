@@ -91,6 +91,7 @@ public sealed class PlanSentences(LengthDisplay unit)
         {
             AdjustmentPoint.Shortest => ", at the shortest wanted length",
             AdjustmentPoint.Longest => ", at the longest wanted length",
+            AdjustmentPoint.Present => ", as the rod stands",
             _ => string.Empty,
         };
         return $"{Capital(Names.Of(binding.Limit))}{end}{at}: misses by {Length(binding.MissedBy)}. {Meaning(binding)}";

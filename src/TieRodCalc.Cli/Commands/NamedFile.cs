@@ -1,0 +1,23 @@
+using System.CommandLine;
+
+namespace TieRodCalc.Cli.Commands;
+
+/// <summary>An option that names a file to be written, such as <c>--picture FILE</c>, and <c>--force</c> beside it.</summary>
+internal sealed class NamedFile(string option, string description)
+{
+    private readonly Option<string?> _file = new(option) { Description = description, HelpName = "FILE" };
+
+    private readonly Option<bool> _force = new("--force") { Description = "Overwrite the file where it exists." };
+
+    /// <summary>Adds the options to a command.</summary>
+    public void AddTo(Command command)
+    {
+        command.Add(_file);
+        command.Add(_force);
+    }
+
+    /// <summary>Writes the file where one is asked for.</summary>
+    /// <returns>False where it cannot be written; that has been said then.</returns>
+    public bool Write(ParseResult parsed, Func<string> content, Terminal terminal) =>
+        parsed.GetValue(_file) is not { } path || OutputFile.Write(path, content(), parsed.GetValue(_force), terminal);
+}

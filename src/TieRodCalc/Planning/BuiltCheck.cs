@@ -1,0 +1,235 @@
+using TieRodCalc.Parts;
+using TieRodCalc.Rods;
+using UnitsNet;
+
+namespace TieRodCalc.Planning;
+
+/// <summary>One check of a made-up rod.</summary>
+internal sealed class BuiltCheck
+{
+    private readonly Rod _rod;
+    private readonly BuiltReadings _readings;
+    private readonly JointNeeds[] _needs;
+    private readonly RodProblem _wanted;
+    private readonly RodDimensions _dimensions;
+    private readonly Motion _motion;
+    private readonly double _mark;
+    private readonly BuiltEnd _inner;
+    private readonly BuiltEnd _outer;
+    private readonly double? _present;
+
+    public BuiltCheck(Rod rod, RodRequest request, BuiltReadings readings)
+    {
+        _rod = rod;
+        _readings = readings;
+        RodParts parts = rod.Parts;
+        _needs = [.. parts.Joints.Select(side => JointNeeds.Of(parts, side, request.Rules))];
+        _wanted = RodProblem.Of(rod, request, _needs[0].RequiredMm, parts.OneJoint ? 0 : _needs[1].RequiredMm);
+        _dimensions = _wanted.Rod;
+        _motion = _wanted.Turning.Motion;
+        _mark = Millimeters.Positive(request.Rules.Mark, nameof(request));
+        if (readings.CenterToCenter is { } measured && !rod.CanHave(measured.Nominal))
+        {
+            throw new ArgumentException("The measured length must be above the offset of the bent ends.", nameof(readings));
+        }
+
+        _inner = BuiltEnd.Of(parts.Inner, readings.Inner);
+        _outer = parts.OneJoint ? new BuiltEnd(0, 0) : BuiltEnd.Of(parts.Outer!, readings.Outer);
+        if (readings.CenterToCenter is { } length)
+        {
+            // The thread showing that was not read follows from the other one and the length.
+            double rest = _dimensions.Axial(length.Mm) - Beyond(0, 0);
+            _inner = _inner with { Showing = _inner.Showing ?? rest - _outer.Showing };
+            _outer = _outer with { Showing = _outer.Showing ?? rest - _inner.Showing };
+        }
+
+        _present = readings.CenterToCenter?.Mm ?? (_inner.Showing is { } inside && _outer.Showing is { } outside
+            ? _dimensions.Length(Beyond(inside, outside))
+            : null);
+    }
+
+    public BuiltRod Check()
+    {
+        Setting? setting = Setting();
+        BindingLimit[] binding = [.. Missed(setting)];
+        List<Contradiction> contradictions = [.. Contradictions()];
+        bool known = setting is not null && contradictions.Count == 0;
+        return new BuiltRod
+        {
+            Verdict = !known ? Verdict.NotChecked : binding.Length > 0 ? Verdict.NotBuildable : Verdict.Buildable,
+            Locking = _rod.Locking,
+            Present = Mm(_present),
+            Inner = Joint(_needs[0], _inner, setting),
+            Outer = _dimensions.OneJoint ? null : Joint(_needs[1], _outer, setting),
+            Contradictions = contradictions,
+            Binding = binding,
+            Shorter = setting is { } from ? Travel.Of(_dimensions, _motion, Axial, from, longer: false) : null,
+            Longer = setting is { } at ? Travel.Of(_dimensions, _motion, Axial, at, longer: true) : null,
+            Spare = known && setting is { } made ? Spare(made) : null,
+            Readings = new BuiltReadings
+            {
+                CenterToCenter = _readings.CenterToCenter ?? Measured(_present),
+                Inner = Filled(_readings.Inner, _inner),
+                Outer = _dimensions.OneJoint ? default : Filled(_readings.Outer, _outer),
+            },
+        };
+    }
+
+    private double Axial => _dimensions.Axial(_present!.Value);
+
+    /// <summary>How much shorter along the axis the rod may have to be turned from where it is.</summary>
+    private double Shorter => Math.Max(0, Axial - _dimensions.Axial(_wanted.Target - _wanted.Shorter));
+
+    /// <summary>How much longer along the axis the rod may have to be turned from where it is.</summary>
+    private double Longer => Math.Max(0, _dimensions.Axial(_wanted.Target + _wanted.Longer) - Axial);
+
+    private static Length? Mm(double? value) => value is { } known ? Length.FromMillimeters(known) : null;
+
+    private static Measured? Measured(double? value) => value is { } known ? new Measured(Length.FromMillimeters(Math.Max(0, known))) : null;
+
+    private static EndReadings Filled(EndReadings read, BuiltEnd end) =>
+        read with { Showing = read.Showing ?? Measured(end.Showing), Cut = read.Cut ?? Measured(end.Cut) };
+
+    /// <summary>Axial length of the parts as so much thread shows: <c>(c1 - t1 + showing1) + (c2 - t2 + showing2) + S</c>.</summary>
+    private double Beyond(double innerShowing, double outerShowing) => _dimensions.Stretched
+        - _dimensions.Inner.ThreadLength - _dimensions.Outer.ThreadLength + innerShowing + outerShowing;
+
+    private Setting? Setting() => _present is not null
+        && _inner.Insertion(_dimensions.Inner.ThreadLength) is { } inner && _outer.Insertion(_dimensions.Outer.ThreadLength) is { } outer
+        ? new Setting(inner, outer, new Cuts(_inner.Cut!.Value, _outer.Cut!.Value))
+        : null;
+
+    private IEnumerable<Contradiction> Contradictions()
+    {
+        foreach (RodSide side in _rod.Parts.Joints)
+        {
+            if (BuiltEnd.Contradicts(_rod.Parts.EndAt(side), side, _readings.At(side), _mark) is { } contradiction)
+            {
+                yield return contradiction;
+            }
+        }
+
+        BuiltEnd[] own = [.. _rod.Parts.Joints.Select(side => BuiltEnd.Of(_rod.Parts.EndAt(side), _readings.At(side)))];
+        if (_readings.CenterToCenter is { } length && own.All(end => end.Showing is not null))
+        {
+            double apart = Math.Abs(_dimensions.Axial(length.Mm) - Beyond(own[0].Showing!.Value, own.Length > 1 ? own[1].Showing!.Value : 0));
+            double lengthShare = length.Mm / _dimensions.Axial(length.Mm);
+            double parts = _rod.Parts.Joints.Sum(side => OfPart(_rod.Parts.EndAt(side)))
+                + (_rod.Parts.Sleeve?.Length ?? _rod.Parts.Socket!.CenterToFace).PlusMinusMm;
+            double stated = parts + lengthShare * length.PlusMinusMm
+                + _rod.Parts.Joints.Sum(side => Read(side, reading => BuiltEnd.Stated(reading)));
+            double allowed = parts + lengthShare * BuiltEnd.Allowed(length, _mark / 2)
+                + _rod.Parts.Joints.Sum(side => Read(side, reading => BuiltEnd.Allowed(reading, _mark / 2)));
+            if (apart > allowed + Millimeters.Negligible)
+            {
+                yield return new(ContradictionKind.Length, null, Length.FromMillimeters(apart - stated));
+            }
+        }
+        else if (Enumerable.Range(0, own.Length).FirstOrDefault(i => own[i].Showing is null, -1) is >= 0 and var i
+            && (i == 0 ? _inner : _outer).Showing is < 0 and var less)
+        {
+            // What has to show at the end that was not read, for the length to come out.
+            yield return new(ContradictionKind.Length, _rod.Parts.Joints[i], Length.FromMillimeters(-less));
+        }
+
+        static double OfPart(ThreadedEnd end) => end.CenterToTip.PlusMinusMm + end.ThreadLength.PlusMinusMm;
+
+        // Where the thread showing follows from cut and depth, those count.
+        double Read(RodSide side, Func<Measured?, double> of) => _readings.At(side) is { Showing: { } showing }
+            ? of(showing)
+            : of(_readings.At(side).Depth) + of(_readings.At(side).Cut);
+    }
+
+    /// <summary>
+    /// The limits that are missed as the rod stands, or else over the wanted adjustment; the room of a nut also where the cut is not
+    /// known, since it does not depend on it.
+    /// </summary>
+    private IEnumerable<BindingLimit> Missed(Setting? setting)
+    {
+        if (_present is null)
+        {
+            yield break;
+        }
+
+        Setting at = setting ?? new Setting(
+            _dimensions.Inner.ThreadLength - (_inner.Showing ?? 0), _dimensions.Outer.ThreadLength - (_outer.Showing ?? 0), default);
+        (Limit Limit, RodSide? End, double Slack)[] now = [.. Slacks(at)];
+        (Limit Limit, RodSide? End, double Slack)[] shortest = [.. Slacks(at.Moved(_motion, -Shorter))];
+        (Limit Limit, RodSide? End, double Slack)[] longest = [.. Slacks(at.Moved(_motion, Longer))];
+        for (int i = 0; i < now.Length; i++)
+        {
+            if (setting is null && (now[i].Limit != Limit.NutRoom || (now[i].End == RodSide.Inner ? _inner : _outer).Showing is null))
+            {
+                continue;
+            }
+
+            (double slack, AdjustmentPoint point) = now[i].Slack < -Planning.Setting.Lost ? (now[i].Slack, AdjustmentPoint.Present)
+                : shortest[i].Slack <= longest[i].Slack ? (shortest[i].Slack, AdjustmentPoint.Shortest)
+                : (longest[i].Slack, AdjustmentPoint.Longest);
+            if (slack < -Planning.Setting.Lost)
+            {
+                yield return new(now[i].Limit, now[i].End, point, Length.FromMillimeters(-slack));
+            }
+        }
+    }
+
+    private IEnumerable<(Limit Limit, RodSide? End, double Slack)> Slacks(Setting at) =>
+        LimitSlack.Each(_dimensions, at.Inner, at.Outer, at.Cuts.Inner, at.Cuts.Outer);
+
+    private BuiltJoint Joint(JointNeeds needs, BuiltEnd end, Setting? setting)
+    {
+        JointDimensions joint = _dimensions[needs.Side];
+        double? insertion = end.Insertion(joint.ThreadLength);
+        (double Low, double High)? cuts = end.Cut is { } cut ? (cut, cut) : end.Showing is null ? null : (0, joint.MostCut);
+        double share = _motion[needs.Side];
+        double most = _present is null ? 0 : Math.Max(-share * Shorter, share * Longer);
+        double? room = end.Showing - joint.Nut;
+        double Insertion(double cut) => Math.Max(0, joint.ThreadLength - cut - end.Showing!.Value);
+        LengthSpan? insertions = cuts is { } x && end.Showing is not null
+            ? new(Length.FromMillimeters(Insertion(x.High)), Length.FromMillimeters(Insertion(x.Low)))
+            : null;
+        LengthSpan? engaged = cuts is { } y && end.Showing is not null
+            ? new(
+                Length.FromMillimeters(joint.Engaged(Insertion(y.High), y.High)),
+                Length.FromMillimeters(joint.Engaged(Insertion(y.Low), y.Low)))
+            : null;
+        return new BuiltJoint
+        {
+            Showing = Mm(end.Showing),
+            Cut = Mm(end.Cut),
+            Insertion = Mm(insertion),
+            InsertionSpan = insertions,
+            Engaged = insertion is { } s ? Mm(joint.Engaged(s, end.Cut!.Value)) : null,
+            EngagedSpan = engaged,
+            EngagedLeast = setting is { } at
+                ? Mm(Math.Min(
+                    joint.Engaged(at.Moved(_motion, -Shorter)[needs.Side], at.Cuts[needs.Side]),
+                    joint.Engaged(at.Moved(_motion, Longer)[needs.Side], at.Cuts[needs.Side])))
+                : null,
+            Required = needs.Required,
+            NutRoom = Mm(room),
+            NutRoomLeast = _present is null ? null : Mm(room - most),
+        };
+    }
+
+    private SpareRod Spare(Setting setting) => new(
+        Length.FromMillimeters(_present!.Value),
+        SpareEnd(RodSide.Inner, setting),
+        _dimensions.OneJoint ? null : SpareEnd(RodSide.Outer, setting),
+        StartProcedure.Of(_dimensions, _wanted.Turning, setting.Inner, setting.Outer, setting.Cuts));
+
+    private SpareEnd SpareEnd(RodSide side, Setting setting)
+    {
+        JointDimensions joint = _dimensions[side];
+        double cut = setting.Cuts[side];
+        double fromCenter = joint.CenterToTip - cut;
+        double offset = _rod.Parts.OffsetAt(side);
+        return new(
+            Length.FromMillimeters(cut),
+            Length.FromMillimeters(fromCenter),
+            _rod.Parts.EndAt(side).IsBent ? Length.FromMillimeters(Math.Sqrt(fromCenter * fromCenter + offset * offset)) : null,
+            Length.FromMillimeters(joint.ThreadLength - cut),
+            Length.FromMillimeters(setting[side]),
+            Length.FromMillimeters(joint.Showing(setting[side], cut)));
+    }
+}
