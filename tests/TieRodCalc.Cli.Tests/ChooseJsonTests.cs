@@ -138,8 +138,8 @@ public sealed class ChooseJsonTests
         Assert.Equal(2, rod.Number("combinations"));
         string[] keys =
         [
-            "inner", "sleeve", "outer", "nuts", "verdict", "locked", "gives_way_under_load", "worst_margin_mm", "least_cut_mm", "worst_case",
-            "price", "mass_kg",
+            "inner", "sleeve", "outer", "nuts", "verdict", "locked", "gives_way_under_load", "worst_margin_mm", "least_cut_mm",
+            "worst_case", "price", "mass_kg",
         ];
         Assert.All(rod.GetProperty("found").EnumerateArray(), item => Assert.Equal(keys, Keys(item)));
     }
