@@ -42,19 +42,19 @@ public sealed class CheckCommandTests : IDisposable
     [Fact]
     public void Notes_are_shown_with_their_place_and_change_no_status()
     {
-        const string Nut = "  - {id: n, thread: M16x2, thickness: 8 mm, price: 2 USD}";
-        string parts = Write("parts.yaml", $"tierodcalc: 1\njam_nuts:\n{Nut}\n");
+        const string End = "  - {id: n, thread: M16, center_to_tip: 9 cm, thread_length: 4 cm, swing: 9°}";
+        string parts = Write("parts.yaml", $"tierodcalc: 1\ninner_ends:\n{End}\n");
 
         CommandLine run = CommandLine.Run("check", parts);
 
-        int column = Nut.IndexOf("price", StringComparison.Ordinal) + 1;
+        int column = End.IndexOf("swing", StringComparison.Ordinal) + 1;
         Assert.Equal(0, run.Status);
         Assert.Empty(run.Error);
         Assert.StartsWith(
-            $"{parts}: sound; 0 inner ends, 0 sleeves, 0 outer ends, 1 jam nut, 0 materials\n{parts}:3:{column}: note: ",
+            $"{parts}: sound; 1 inner end, 0 sleeves, 0 outer ends, 0 jam nuts, 0 materials\n{parts}:3:{column}: note: ",
             run.Output,
             StringComparison.Ordinal);
-        Assert.EndsWith($"\n    {Nut}\n    {new string(' ', column - 1)}^^^^^\n", run.Output, StringComparison.Ordinal);
+        Assert.EndsWith($"\n    {End}\n    {new string(' ', column - 1)}^^^^^\n", run.Output, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -97,10 +97,10 @@ public sealed class CheckCommandTests : IDisposable
     [Fact]
     public void A_note_that_several_files_lead_to_is_shown_once()
     {
-        Write("parts.yaml", "tierodcalc: 1\njam_nuts:\n  - {id: n, thread: M16x2, thickness: 8 mm, price: 2 USD}\n");
+        Write("parts.yaml", "tierodcalc: 1\ninner_ends:\n  - {id: n, thread: M16x2, center_to_tip: 90 mm, thread_length: 40 mm, swing: 9 deg}\n");
         string one = Write("one.yaml", "tierodcalc: 1\njob: one\nparts: [parts.yaml]\nrods: []\n");
         string two = Write("two.yaml", "tierodcalc: 1\njob: two\nparts: [parts.yaml]\nrods: []\n");
 
-        Assert.Equal(1, Count(CommandLine.Run("check", one, two).Output, "note: 'price'"));
+        Assert.Equal(1, Count(CommandLine.Run("check", one, two).Output, "note: 'swing'"));
     }
 }

@@ -30,6 +30,7 @@ internal sealed class JsonMapping
         mapping.Add("length.uncut_shortest_mm", plan.UncutReach?.Shortest.Millimeters);
         mapping.Add("length.uncut_longest_mm", plan.UncutReach?.Longest.Millimeters);
         mapping.AddRemedies(RodRemedies.Of(rod.Rod!, rod.Request!), new RemedySentences(unit));
+        mapping.Add("spare", null);
         mapping.AddBinding(plan.Binding);
         mapping.AddWarnings(plan.Warnings, new PlanSentences(unit));
         if (plan.Solution is { } solution)
@@ -90,7 +91,7 @@ internal sealed class JsonMapping
         AddCut("cut.outer", solution.OuterCut);
         AddJoint("joints.inner", solution.Inner);
         AddJoint("joints.outer", solution.Outer!);
-        Add("tip_gap_mm", solution.TipGap);
+        Add("tip_gap_mm", solution.TipGap?.Millimeters);
         Add("adjust.shorter_mm", solution.Shorter.Length);
         Add("adjust.longer_mm", solution.Longer.Length);
         Add("adjust.shorter_turns", solution.Shorter.Turns);
@@ -108,7 +109,7 @@ internal sealed class JsonMapping
         Add("start.then_end_turns", solution.Start.EndTurns);
         AddWorstCase(solution.WorstCase);
         Add("least_cut_setting.inner_insertion_mm", solution.LeastCutSetting.Inner);
-        Add("least_cut_setting.outer_insertion_mm", solution.LeastCutSetting.Outer);
+        Add("least_cut_setting.outer_insertion_mm", solution.LeastCutSetting.Outer?.Millimeters);
     }
 
     private void AddRemedies(IReadOnlyList<Remedy> remedies, RemedySentences sentences)

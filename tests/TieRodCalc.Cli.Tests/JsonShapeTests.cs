@@ -8,7 +8,7 @@ public sealed class JsonShapeTests
     private static readonly string[] RodKeys =
     [
         "name", "with", "verdict", "reason", "locked", "length", "cut", "joints", "tip_gap_mm", "adjust", "lengthens", "per_turn", "per_half_turn",
-        "per_flat", "start", "least_cut_setting", "binding", "remedies", "worst_case", "warnings",
+        "per_flat", "start", "least_cut_setting", "binding", "remedies", "worst_case", "spare", "warnings",
     ];
 
     [Fact]

@@ -20,7 +20,7 @@ public sealed class JsonValueTests
         inner_ends:
           - {id: i, thread: M18x1.5 LH, center_to_tip: 200 mm, thread_length: 75 mm, offset: 16 mm, max_cut: 40 mm, material: hard}
         outer_ends:
-          - {id: o, thread: 5/8-18, center_to_tip: 80 mm, thread_length: 54 mm, max_cut: 15 mm, price: 12.50 USD, material: hard}
+          - {id: o, thread: 5/8-18, center_to_tip: 80 mm, thread_length: 54 mm, max_cut: 15 mm, swing: 14 deg, material: hard}
         sleeves:
           - id: s
             length: 90 mm
@@ -91,7 +91,12 @@ public sealed class JsonValueTests
             JsonLeaves.Of(CommandLine.FirstRod(job, plan.Verdict == Verdict.NotBuildable ? 1 : 0));
 
         JsonLeaves.Equal(JsonMapping.Of(rod, reading.Value.Units), leaves);
-        Assert.Equal(Sorted(equal), Sorted(string.Join(Between, JsonLeaves.EqualNumbers(leaves))));
+
+        // What tolerances leave and what would help repeats figures of the plan by its nature.
+        Dictionary<string, JsonElement> own = leaves
+            .Where(leaf => !leaf.Key.StartsWith("worst_case", StringComparison.Ordinal) && !leaf.Key.StartsWith("remedies", StringComparison.Ordinal))
+            .ToDictionary();
+        Assert.Equal(Sorted(equal), Sorted(string.Join(Between, JsonLeaves.EqualNumbers(own))));
     }
 
     [Theory]

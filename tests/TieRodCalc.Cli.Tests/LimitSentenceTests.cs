@@ -29,6 +29,7 @@ public sealed class LimitSentenceTests
         [AdjustmentPoint.Shortest] = ", at the shortest wanted length",
         [AdjustmentPoint.Longest] = ", at the longest wanted length",
         [AdjustmentPoint.Any] = string.Empty,
+        [AdjustmentPoint.Present] = ", as the rod stands",
     };
 
     public static TheoryData<Limit, AdjustmentPoint> Limits

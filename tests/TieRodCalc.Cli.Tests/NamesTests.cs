@@ -28,7 +28,8 @@ public sealed class NamesTests
         Names.Of,
         (Verdict.Buildable, "buildable"),
         (Verdict.BuildableAfterCutting, "buildable after cutting"),
-        (Verdict.NotBuildable, "not buildable"));
+        (Verdict.NotBuildable, "not buildable"),
+        (Verdict.NotChecked, "not checked"));
 
     [Fact]
     public void What_is_locked() => Named(
@@ -40,7 +41,11 @@ public sealed class NamesTests
 
     [Fact]
     public void Points_of_the_adjustment() => Named(
-        Names.Of, (AdjustmentPoint.Shortest, "shortest"), (AdjustmentPoint.Longest, "longest"), (AdjustmentPoint.Any, "any"));
+        Names.Of,
+        (AdjustmentPoint.Shortest, "shortest"),
+        (AdjustmentPoint.Longest, "longest"),
+        (AdjustmentPoint.Any, "any"),
+        (AdjustmentPoint.Present, "present"));
 
     [Fact]
     public void What_governs_the_engagement() => Named(

@@ -143,8 +143,8 @@ public sealed class PlanWordingTests
     {
         string text = PlanPage.Of(CheckJobs.W1.With("max_cut: 38.1 mm", "max_cut: 5 mm"), expectedStatus: 1).Text;
 
-        Assert.Contains("- A cut deeper than the parts allow would make it fit. With these parts, do not cut.", text, StringComparison.Ordinal);
-        Assert.DoesNotContain("No cut, however deep", text, StringComparison.Ordinal);
+        Assert.Contains("Cutting deeper than the parts allow would change that. With these parts, do not cut.", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("Cutting an end does not", text, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -152,8 +152,8 @@ public sealed class PlanWordingTests
     {
         string text = PlanPage.Of(CheckJobs.W2, expectedStatus: 1).Text;
 
-        Assert.Contains("- No cut, however deep, would make it fit. Do not cut.", text, StringComparison.Ordinal);
-        Assert.DoesNotContain("A cut deeper than", text, StringComparison.Ordinal);
+        Assert.Contains("Cutting an end does not change that. With these parts, do not cut.", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("Cutting deeper", text, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -43,11 +43,11 @@ public sealed class WarningSentenceTests
         [WarningCode.LoadNotChecked] = ["THE LOAD WAS NOT CHECKED IN FULL at the END: the tensile strength of"],
         [WarningCode.LoadLeavesOut] = ["yielding, shock, fatigue, buckling, the sleeve's own section, the ball joints"],
         [WarningCode.NominalTrusted] = ["Nominal dimensions were trusted", "no dimension of the parts carries a tolerance"],
-        [WarningCode.HoldsOnlyAtNominal] = ["holds only at nominal dimensions", $"may miss by {Value}."],
+        [WarningCode.HoldsOnlyAtNominal] = ["holds only at nominal dimensions", "may miss by 12.34 mm (~1/2 in)."],
         [WarningCode.NoRemedy] = ["Neither a single change nor two together"],
         [WarningCode.SetByTheEnd] =
             ["one threaded joint and no sleeve", "turning the inner end in the outer end's thread", $"lengths {Value} apart exist"],
-        [WarningCode.SocketTakenAsClosed] = ["bore is said to be open", "the tip is kept within the full thread"],
+        [WarningCode.SocketTakenAsClosed] = ["The outer end's bore is said to be open", "the tip is kept within the full thread"],
         [WarningCode.NoUncutReach] = ["The parts as they are keep all limits at no setting at all", "no uncut reach"],
         [WarningCode.ClassAssumed] = ["A tolerance class is not said at the END: 2A/2B or 6g/6H is assumed."],
         [WarningCode.CoarsePitchAssumed] = [$"Only the diameter is said at the END: the coarse pitch, {Value}, is assumed."],

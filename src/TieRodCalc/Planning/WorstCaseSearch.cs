@@ -98,7 +98,7 @@ internal sealed class WorstCaseSearch
         for (int i = 0; i < FitConditions.Count; i++)
         {
             double slack = Worst(i, cuts);
-            if (slack < first.Slack - Millimeters.Negligible && Nominal(i, cuts) > slack)
+            if (slack < first.Slack - Millimeters.Negligible && Nominal(i, cuts) - slack > Millimeters.Negligible)
             {
                 first = (i, slack);
             }
@@ -223,7 +223,7 @@ internal sealed class WorstCaseSearch
 
             if (matters)
             {
-                effects.Add(new(dimension, end, Mm(plusMinus), Mm(taken[first]), share is < 1 and > 0 ? Mm(plusMinus * share) : null));
+                effects.Add(new(dimension, end, Mm(plusMinus), Mm(taken[first]), share < 1 && plusMinus * share > Millimeters.Negligible ? Mm(plusMinus * share) : null));
             }
         }
 

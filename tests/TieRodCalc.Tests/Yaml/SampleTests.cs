@@ -110,12 +110,11 @@ public sealed class SampleTests : IDisposable
     {
         Read(out Reading<Job> reading);
         Assert.Equal(
-            ["clocking", "bump", "corner", "rethread", "price"],
+            ["clocking", "bump", "corner"],
             reading.Notes.Select(note => note.Message.Split('\'')[1]));
         Problem bump = reading.Notes[1];
         Assert.Equal("'bump' is read and checked for spelling, but this version does not use it yet", bump.Message);
         Assert.Equal((24, 1, 4), (bump.Line, bump.Column, bump.Length));
-        Assert.Equal("pinewater.yaml", Path.GetFileName(reading.Notes[^1].File));
     }
 
     [Fact]
