@@ -48,6 +48,19 @@ public sealed class ChooseJsonTests
     }
 
     [Fact]
+    public void Each_rod_is_chosen_by_itself_and_one_that_finds_nothing_decides_the_status()
+    {
+        string two = Open + "  - {name: right, " + AllOpen + ", length: 500 mm, adjust: 3 mm}\n";
+        CommandLine run = CommandLine.RunWith(two, "choose", "-", "--json");
+        using JsonDocument document = JsonDocument.Parse(run.Output);
+        JsonElement[] rods = [.. document.RootElement.GetProperty("rods").EnumerateArray()];
+        Assert.Equal(1, run.Status);
+        Assert.Equal([("left", 2), ("right", 0)], rods.Select(rod => (rod.Word("name"), rod.GetProperty("found").GetArrayLength())));
+        Assert.Equal("left", Rod(two, 0, "--rod", "left").Word("name"));
+        Assert.Equal("right", Rod(two, 1, "--rod", "right").Word("name"));
+    }
+
+    [Fact]
     public void Top_keeps_the_best()
     {
         Assert.Equal(["i"], Inner(Open, "--top", "1"));
