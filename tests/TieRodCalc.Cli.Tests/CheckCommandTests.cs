@@ -42,8 +42,9 @@ public sealed class CheckCommandTests : IDisposable
     [Fact]
     public void Notes_are_shown_with_their_place_and_change_no_status()
     {
-        const string End = "  - {id: n, thread: M16, center_to_tip: 9 cm, thread_length: 4 cm, swing: 9°}";
-        string parts = Write("parts.yaml", $"tierodcalc: 1\ninner_ends:\n{End}\n");
+        const string End = "    swing: 9 deg";
+        const string Before = "inner_ends:\n  - id: n\n    thread: M16\n    center_to_tip: 9 cm\n    thread_length: 4 cm";
+        string parts = Write("parts.yaml", $"tierodcalc: 1\n{Before}\n{End}\n");
 
         CommandLine run = CommandLine.Run("check", parts);
 
@@ -51,7 +52,7 @@ public sealed class CheckCommandTests : IDisposable
         Assert.Equal(0, run.Status);
         Assert.Empty(run.Error);
         Assert.StartsWith(
-            $"{parts}: sound; 1 inner end, 0 sleeves, 0 outer ends, 0 jam nuts, 0 materials\n{parts}:3:{column}: note: ",
+            $"{parts}: sound; 1 inner end, 0 sleeves, 0 outer ends, 0 jam nuts, 0 materials\n{parts}:7:{column}: note: ",
             run.Output,
             StringComparison.Ordinal);
         Assert.EndsWith($"\n    {End}\n    {new string(' ', column - 1)}^^^^^\n", run.Output, StringComparison.Ordinal);

@@ -15,6 +15,10 @@ public sealed class DocumentTests
     [InlineData("README.md")]
     [InlineData("docs/threads.md")]
     [InlineData("docs/toe.md")]
+    [InlineData("docs/remedies.md")]
+    [InlineData("docs/tolerance.md")]
+    [InlineData("docs/choosing.md")]
+    [InlineData("docs/spares.md")]
     public void Shown_output_is_real(string document)
     {
         string path = Path.Combine(Repository.Root, document);

@@ -75,6 +75,11 @@ internal sealed class BuiltText
             _page.Point(limits.Of(binding));
         }
 
+        if (built is { Verdict: Planning.Verdict.NotBuildable, Binding.Count: 0 })
+        {
+            _page.Point("Turning the sleeve does not change the length: same hand and same pitch. The wanted adjustment cannot be had.");
+        }
+
         foreach ((_, _, string missing) in BuiltSentences.Missing(built))
         {
             _page.Point(missing);

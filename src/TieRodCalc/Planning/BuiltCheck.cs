@@ -56,7 +56,9 @@ internal sealed class BuiltCheck
         bool known = setting is not null && contradictions.Count == 0;
         return new BuiltRod
         {
-            Verdict = !known ? Verdict.NotChecked : binding.Length > 0 ? Verdict.NotBuildable : Verdict.Buildable,
+            Verdict = !known ? Verdict.NotChecked
+                : binding.Length > 0 || !_wanted.Adjusts ? Verdict.NotBuildable
+                : Verdict.Buildable,
             Locking = _rod.Locking,
             Present = Mm(_present),
             Inner = Joint(_needs[0], _inner, setting),
@@ -109,27 +111,35 @@ internal sealed class BuiltCheck
             }
         }
 
-        BuiltEnd[] own = [.. _rod.Parts.Joints.Select(side => BuiltEnd.Of(_rod.Parts.EndAt(side), _readings.At(side)))];
-        if (_readings.CenterToCenter is { } length && own.All(end => end.Showing is not null))
+        if (_readings.CenterToCenter is not { } length)
         {
-            double apart = Math.Abs(_dimensions.Axial(length.Mm) - Beyond(own[0].Showing!.Value, own.Length > 1 ? own[1].Showing!.Value : 0));
-            double lengthShare = length.Mm / _dimensions.Axial(length.Mm);
-            double parts = _rod.Parts.Joints.Sum(side => OfPart(_rod.Parts.EndAt(side)))
-                + (_rod.Parts.Sleeve?.Length ?? _rod.Parts.Socket!.CenterToFace).PlusMinusMm;
-            double stated = parts + lengthShare * length.PlusMinusMm
-                + _rod.Parts.Joints.Sum(side => Read(side, reading => BuiltEnd.Stated(reading)));
-            double allowed = parts + lengthShare * BuiltEnd.Allowed(length, _mark / 2)
-                + _rod.Parts.Joints.Sum(side => Read(side, reading => BuiltEnd.Allowed(reading, _mark / 2)));
-            if (apart > allowed + Millimeters.Negligible)
-            {
-                yield return new(ContradictionKind.Length, null, Length.FromMillimeters(apart - stated));
-            }
+            yield break;
         }
-        else if (Enumerable.Range(0, own.Length).FirstOrDefault(i => own[i].Showing is null, -1) is >= 0 and var i
-            && (i == 0 ? _inner : _outer).Showing is < 0 and var less)
+
+        BuiltEnd[] own = [.. _rod.Parts.Joints.Select(side => BuiltEnd.Of(_rod.Parts.EndAt(side), _readings.At(side)))];
+        double lengthShare = length.Mm / _dimensions.Axial(length.Mm);
+        double parts = _rod.Parts.Joints.Sum(side => OfPart(_rod.Parts.EndAt(side)))
+            + (_rod.Parts.Sleeve?.Length ?? _rod.Parts.Socket!.CenterToFace).PlusMinusMm;
+        double stated = parts + lengthShare * length.PlusMinusMm
+            + _rod.Parts.Joints.Sum(side => Read(side, reading => BuiltEnd.Stated(reading)));
+        double allowed = parts + lengthShare * BuiltEnd.Allowed(length, _mark / 2)
+            + _rod.Parts.Joints.Sum(side => Read(side, reading => BuiltEnd.Allowed(reading, _mark / 2)));
+        double apart = 0;
+        RodSide? missing = null;
+        if (own.All(end => end.Showing is not null))
         {
-            // What has to show at the end that was not read, for the length to come out.
-            yield return new(ContradictionKind.Length, _rod.Parts.Joints[i], Length.FromMillimeters(-less));
+            apart = Math.Abs(_dimensions.Axial(length.Mm) - Beyond(own[0].Showing!.Value, own.Length > 1 ? own[1].Showing!.Value : 0));
+        }
+        else
+        {
+            // What has to show at the end that was not read, for the length to come out, cannot be less than nothing.
+            missing = _rod.Parts.Joints[Array.FindIndex(own, end => end.Showing is null)];
+            apart = Math.Max(0, -((missing == RodSide.Inner ? _inner : _outer).Showing ?? 0));
+        }
+
+        if (apart > allowed + Millimeters.Negligible)
+        {
+            yield return new(ContradictionKind.Length, missing, Length.FromMillimeters(apart - stated));
         }
 
         static double OfPart(ThreadedEnd end) => end.CenterToTip.PlusMinusMm + end.ThreadLength.PlusMinusMm;
