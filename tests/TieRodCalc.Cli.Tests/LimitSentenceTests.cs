@@ -62,6 +62,7 @@ public sealed class LimitSentenceTests
 
             string meaning = limit == Limit.Engagement && at == AdjustmentPoint.Any
                 ? "The sleeve's full thread is shorter than the required engagement, at any length."
+                : (limit, at) == (Limit.Cut, AdjustmentPoint.Present) ? "More was cut off than the part allows."
                 : Words[limit].Meaning;
             Assert.Equal($"{Words[limit].Name}{end}{Points[at]}: misses by 12.34 mm (~31/64 in). {meaning}", sentence);
         }

@@ -46,7 +46,7 @@ public sealed class WarningSentenceTests
         [WarningCode.HoldsOnlyAtNominal] = ["holds only at nominal dimensions", "may miss by 12.34 mm (~1/2 in)."],
         [WarningCode.NoRemedy] = ["Neither a single change nor two together"],
         [WarningCode.SetByTheEnd] =
-            ["one threaded joint and no sleeve", "turning the inner end in the outer end's thread", $"lengths {Value} apart exist"],
+            ["There is one threaded joint:", "turning the inner end in the outer end's thread", $"lengths {Value} apart exist"],
         [WarningCode.SocketTakenAsClosed] = ["The outer end's bore is said to be open", "the tip is kept within the full thread"],
         [WarningCode.NoUncutReach] = ["The parts as they are keep all limits at no setting at all", "no uncut reach"],
         [WarningCode.ClassAssumed] = ["A tolerance class is not said at the END: 2A/2B or 6g/6H is assumed."],

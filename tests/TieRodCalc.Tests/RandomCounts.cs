@@ -37,13 +37,19 @@ internal static class RandomCounts
     /// <summary>Rods with tolerances: a tenth of the rods.</summary>
     public static int TolerancedRods => Math.Max(1, Rods / 10);
 
+    /// <summary>Random small catalogs: one for every forty rods.</summary>
+    public static int Catalogs => Math.Max(1, Rods / 40);
+
+    /// <summary>Random larger catalogs: one for every fifty small ones.</summary>
+    public static int LargeCatalogs => Math.Max(1, Catalogs / 50);
+
     /// <summary>Spoiled part and job files: three for every twenty rods.</summary>
     public static int Files => Math.Max(200, Rods * 3 / 20);
 
     /// <summary>What a test prints so that its draw can be repeated.</summary>
     public static string Description => string.Create(
         CultureInfo.InvariantCulture,
-        $"{Rods} rods, {Geometries} geometries, {Texts} texts, {Files} files, "
+        $"{Rods} rods, {Geometries} geometries, {Texts} texts, {Files} files, {Catalogs} catalogs, "
         + $"{FailingJobs} failing jobs, {TolerancedRods} rods with tolerances, seed {Seed} (number of rods: {Variable})");
 
     /// <summary>The source of random numbers of one case.</summary>

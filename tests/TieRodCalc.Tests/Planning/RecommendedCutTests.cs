@@ -54,9 +54,9 @@ public class RecommendedCutTests(PlannedRods rods) : IClassFixture<PlannedRods>
             RodCase rod = planned.Rod;
             CutPair least = planned.Reference.LeastCut!.Value;
             program.Load(rod, loosenedAll: planned.Reference.Loosening);
-            double inner = Expected(rod, least.Inner, program.CutSpan(RodSide.Inner, least.Outer)!.Value);
+            double inner = CutRule.Recommended(rod, least.Inner, program.CutSpan(RodSide.Inner, least.Outer)!.Value);
             Span outerWindow = program.CutSpan(RodSide.Outer, inner)!.Value;
-            double outer = Expected(rod, least.Outer, outerWindow with { Low = Math.Max(least.Outer, outerWindow.Low) });
+            double outer = CutRule.Recommended(rod, least.Outer, outerWindow with { Low = Math.Max(least.Outer, outerWindow.Low) });
             findings.Near(rod, "inner", inner, planned.Recommended.Inner, Tolerance);
             findings.Near(rod, "outer", outer, planned.Recommended.Outer, Tolerance);
         }
@@ -107,33 +107,6 @@ public class RecommendedCutTests(PlannedRods rods) : IClassFixture<PlannedRods>
         }
 
         findings.AssertNone();
-    }
-
-    /// <summary>
-    /// Least plus allowance but not past the middle, up to the marks; down where up would pass the middle and down reaches the
-    /// least; the middle where no mark lies in the window. Zero where nothing needs to be cut.
-    /// </summary>
-    private static double Expected(RodCase rod, double least, Span window)
-    {
-        if (least <= Millimeters.Negligible)
-        {
-            return 0;
-        }
-
-        double middle = (least + window.High) / 2;
-        double wanted = Math.Min(least + rod.Allowance.Mm, middle);
-        double[] marks =
-        [
-            .. Enumerable.Range(1, (int)(window.High / rod.Mark.Mm) + 1)
-                .Select(number => number * rod.Mark.Mm)
-                .Where(mark => mark >= least - Tolerance && mark <= window.High + Tolerance),
-        ];
-        double[] above = [.. marks.Where(mark => mark >= wanted - Tolerance)];
-        double[] below = [.. marks.Where(mark => mark <= wanted + Tolerance)];
-        return above.Length > 0 && above[0] <= middle + Tolerance ? above[0]
-            : below.Length > 0 ? below[^1]
-            : above.Length > 0 ? above[0]
-            : middle;
     }
 
     private IEnumerable<(PlannedRod Planned, RodSide Side, CutAdvice Advice)> Needed() =>
