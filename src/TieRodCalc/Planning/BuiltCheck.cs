@@ -222,10 +222,7 @@ internal sealed class BuiltCheck
         double? room = end.Showing - joint.Nut;
         double unsure = end.Cut is null ? 0 : Unsure(needs.Side);
         double Insertion(double cut, double off) => Math.Max(0, joint.ThreadLength - cut - end.Showing!.Value + off);
-
-        // No tip is past the end of a closed bore, whatever was read.
-        double Engaged(double cut, double off) =>
-            joint.Engaged(Math.Min(Insertion(cut, off), joint.ClosedBore ? joint.Depth : double.PositiveInfinity), cut);
+        double Engaged(double cut, double off) => joint.Engaged(Insertion(cut, off), cut);
         LengthSpan? insertions = cuts is { } x && end.Showing is not null
             ? new(Length.FromMillimeters(Insertion(x.High, -unsure)), Length.FromMillimeters(Insertion(x.Low, unsure)))
             : null;

@@ -27,8 +27,9 @@ internal sealed class WorstCaseSearch
         _taken = [.. box.All.Select(tolerance => Taken(tolerance))];
         for (int i = 0; i < FitConditions.Count; i++)
         {
-            _perInnerCut[i] = Change(_nominal[i], _perInnerCut[i]);
-            _perOuterCut[i] = Change(_nominal[i], _perOuterCut[i]);
+            // A cut gives or takes all of itself or nothing.
+            _perInnerCut[i] = Math.Round(Change(_nominal[i], _perInnerCut[i]));
+            _perOuterCut[i] = Math.Round(Change(_nominal[i], _perOuterCut[i]));
             _worst[i] = _nominal[i] - _taken.Sum(taken => taken[i]);
         }
     }

@@ -134,9 +134,12 @@ public class AsBuiltContradictionTests(MadeRods rods) : IClassFixture<MadeRods>
         findings.That(made.Case, $"verdict {built.Verdict}", built.Verdict == Verdict.NotChecked);
         findings.That(made.Case, "spare", built.Spare is null);
         Contradiction? found = built.Contradictions.FirstOrDefault(contradiction => contradiction.Kind == kind && contradiction.End == end);
-        findings.That(made.Case, $"expected {kind} {end}, was {all}", found is not null && built.Contradictions.Count == 1);
+        findings.That(made.Case, $"expected {kind} {end}, was {all}", found is not null && built.Contradictions.Count(Others) == 1);
         findings.Near(made.Case, $"{kind} {end}", missedBy, found?.MissedBy.Millimeters ?? double.NaN, Tolerance);
     }
+
+    /// <summary>A tip that would be too deep in a closed bore is told beside the readings that say so.</summary>
+    private static bool Others(Contradiction contradiction) => contradiction.Kind != ContradictionKind.Bore;
 
     private static void ExpectNone(Findings findings, MadeRod made, BuiltReadings readings)
     {

@@ -135,8 +135,10 @@ public class RodProblemTests
         IReadOnlyList<Problem> problems = Samples.Job
             .Replace("outer: re-58r\n", "outer: rk-m14\n", StringComparison.Ordinal)
             .Replace("inner: in-m18l-212", "inner: «in-m18l-212»", StringComparison.Ordinal)
+            .Replace("outer: jn-58r}", "«outer»: jn-58r}", StringComparison.Ordinal)
             .Replace("sleeve: sl", "«sleeve»: sl", StringComparison.Ordinal).AsMarked().Problems();
         Assert.Contains("does not go into the socket of rk-m14 (M14x1.5-6H): hand and diameter differ", problems[0].Message, StringComparison.Ordinal);
         Assert.Contains("there is no place for a sleeve", problems[1].Message, StringComparison.Ordinal);
+        Assert.Contains("there is no outer joint for a nut", problems[2].Message, StringComparison.Ordinal);
     }
 }
