@@ -150,7 +150,9 @@ public static class JobWriter
             .Add("nuts", (parts.OneJoint ? nuts : nuts.Add("outer", parts.OuterNut?.Info.Id ?? Ids.None)).ToString())
             .Add("length", $"{Number(request.Target.Millimeters)} mm")
             .Add("adjust", $"{{shorter: {Number(request.Shorter.Millimeters)} mm, longer: {Number(request.Longer.Millimeters)} mm}}")
-            .Add("clocking", parts is { Inner.IsBent: true, Outer.IsBent: true, Clocking: { } angle } ? $"{Number(angle.Degrees)} deg" : null)
+            .Add(
+                "clocking",
+                parts is { Inner.IsBent: true, Outer.IsBent: true, Clocking: { } angle } ? $"{Number(angle.Degrees)} deg" : null)
             .Add("rules", new Fields()
                 .Add("engagement", rules.Engagement is { } rule
                     ? rule.AsLength is { } length ? $"{Number(length.Millimeters)} mm" : $"{Number(rule.InDiameters!.Value)} diameters"
@@ -166,7 +168,8 @@ public static class JobWriter
                 .Add("cut", Ends(built, end => end.Cut, parts.OneJoint))
                 .Add("depth", Ends(built, end => end.Depth, parts.OneJoint))
                 .ToString());
-        text.Append(CultureInfo.InvariantCulture, $"  - {fields.ToString().Replace(", built: ", ",\n     built: ", StringComparison.Ordinal)}\n");
+        string lines = fields.ToString().Replace(", built: ", ",\n     built: ", StringComparison.Ordinal);
+        text.Append(CultureInfo.InvariantCulture, $"  - {lines}\n");
     }
 
     private static string? Ends(BuiltReadings built, Func<EndReadings, Measured?> of, bool oneJoint)

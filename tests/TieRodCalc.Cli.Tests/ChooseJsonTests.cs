@@ -147,7 +147,7 @@ public sealed class ChooseJsonTests
         Assert.Equal(["tierodcalc", "job", "rods", "notes"], Keys(document.RootElement));
         Assert.Equal("choice", document.RootElement.Word("job"));
         JsonElement rod = document.RootElement.GetProperty("rods")[0];
-        Assert.Equal(["name", "combinations", "without_clocking", "found"], Keys(rod));
+        Assert.Equal(["name", "combinations", "without_clocking", "without_nut", "found"], Keys(rod));
         Assert.Equal(2, rod.Number("combinations"));
         string[] keys =
         [

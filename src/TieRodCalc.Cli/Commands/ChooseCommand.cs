@@ -48,7 +48,7 @@ internal static class ChooseCommand
         sort.AcceptOnlyFromAmong([.. s_orders.Keys]);
         Command command = source.AddTo(new Command(
             "choose",
-            "Choose the parts of a rod from catalogs: parts that the job leaves open ('any', a list of ids, a filter by thread) are filled, "
+            "Choose the parts of a rod from catalogs: parts left open in the job ('any', a list of ids, a filter by thread) are filled, "
             + "best first, with the thinnest jam nuts that fit.\n"
             + "Example: tierodcalc choose catalog-samples/jobs/car-27-choose.yaml --top 5"));
         command.Add(top);
@@ -69,7 +69,8 @@ internal static class ChooseCommand
         [
             .. read.Rods.Select(rod => (rod, RodChooser.Choose(rod.Candidates!, rod.Request!, order, top))),
         ];
-        bool holds = chosen.TrueForAll(rod => rod.Choices.Found.Any(choice => choice.Rod.Locking != Locking.None && !choice.Plan.GivesWayUnderLoad));
+        bool holds = chosen.TrueForAll(rod => rod.Choices.Found.Any(
+            choice => choice.Rod.Locking != Locking.None && !choice.Plan.GivesWayUnderLoad));
         int? notWritten = terminal.Write(source.WantsJson(parsed)
             ? ChoiceJson.Of(job, chosen, read.Reading.Notes)
             : ChoiceText.Of(job, chosen, order, read.Reading.Notes));

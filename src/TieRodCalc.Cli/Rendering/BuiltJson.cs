@@ -14,7 +14,13 @@ internal static class BuiltJson
     {
         BuiltSentences sentences = new(job.Units);
         BuiltDocument document = new(
-            1, job.Name, [.. checks.Select(check => Rod(check.Rod, check.Built, sentences, new PlanSentences(job.Units, check.Rod.Rod!.Parts.OneJoint)))], NoteJson.Of(notes));
+            1,
+            job.Name,
+            [
+                .. checks.Select(check => Rod(
+                    check.Rod, check.Built, sentences, new PlanSentences(job.Units, check.Rod.Rod!.Parts.OneJoint))),
+            ],
+            NoteJson.Of(notes));
         return JsonSerializer.Serialize(document, PlanJson.Shapes.BuiltDocument) + "\n";
     }
 

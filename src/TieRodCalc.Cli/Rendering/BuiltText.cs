@@ -115,7 +115,8 @@ internal sealed class BuiltText
     private void AddTravel(string way, Travel travel) => _page.Row(
         way,
         $"{Both(travel.Length, LengthRounding.Down)}, "
-            + $"{(Math.Floor(travel.Turns * 100 + 1e-4) / 100).ToString("0.00", CultureInfo.InvariantCulture)} turns; {PlanSentences.Of(travel)}");
+            + $"{(Math.Floor(travel.Turns * 100 + 1e-4) / 100).ToString("0.00", CultureInfo.InvariantCulture)} turns; "
+            + PlanSentences.Of(travel));
 
     private void AddJoint(string name, JamNut? nut, BuiltJoint joint)
     {
@@ -127,8 +128,8 @@ internal sealed class BuiltText
             .Row("  engaged", Value(joint.Engaged, joint.EngagedSpan))
             .Row(
                 "  engaged, at least",
-                $"{(joint.EngagedLeast is { } least ? Both(least, LengthRounding.Down) : "not known")} over the wanted adjustment; required "
-                    + Both(joint.Required.Required, LengthRounding.Up))
+                (joint.EngagedLeast is { } least ? Both(least, LengthRounding.Down) : "not known")
+                    + " over the wanted adjustment; required " + Both(joint.Required.Required, LengthRounding.Up))
             .Row(
                 nut is null ? "  thread left outside" : "  left outside the nut",
                 joint is { NutRoom: { } room }

@@ -21,6 +21,7 @@ internal static class ChoiceJson
                     rod.Rod.Name,
                     rod.Choices.Combinations,
                     rod.Choices.WithoutClocking,
+                    rod.Choices.WithoutNut,
                     [.. rod.Choices.Found.Select(Found)])),
             ],
             NoteJson.Of(notes));
@@ -49,7 +50,7 @@ internal static class ChoiceJson
 internal sealed record ChoiceDocument(
     int Tierodcalc, string? Job, IReadOnlyList<ChosenRodJson> Rods, IReadOnlyList<NoteJson> Notes);
 
-internal sealed record ChosenRodJson(string Name, long Combinations, long WithoutClocking, IReadOnlyList<FoundJson> Found);
+internal sealed record ChosenRodJson(string Name, long Combinations, long WithoutClocking, long WithoutNut, IReadOnlyList<FoundJson> Found);
 
 internal sealed record FoundJson(
     string Inner,

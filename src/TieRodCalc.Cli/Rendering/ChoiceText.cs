@@ -48,6 +48,13 @@ internal static class ChoiceText
                 $"{choices.WithoutClocking.ToString(CultureInfo.InvariantCulture)} with two bent ends: the job says no 'clocking'");
         }
 
+        if (choices.WithoutNut > 0)
+        {
+            page.Row(
+                "left out",
+                $"{choices.WithoutNut.ToString(CultureInfo.InvariantCulture)} whose ends a nut that the job names does not fit");
+        }
+
         if (count == 0)
         {
             page.Sentence(choices.Combinations == 0

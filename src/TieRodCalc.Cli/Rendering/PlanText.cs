@@ -85,12 +85,12 @@ internal sealed class PlanText
             _strength.AddRequired(plan);
             AddLimits(parts.OneJoint, solution);
             AddTurns(planned, solution);
-            AddWorstCase(solution.WorstCase);
+            new FitText(_page, _unit).AddWorstCase(solution.WorstCase);
         }
         else
         {
             _strength.AddRequired(plan);
-            AddObstacles(planned);
+            new FitText(_page, _unit).AddObstacles(planned);
         }
 
         if (planned.Spare is { } spare)
@@ -257,61 +257,6 @@ internal sealed class PlanText
             : string.Empty;
         string plates = effect.ToeAtPlates is { } width ? $", {Both(width.Abs())} at the plates" : string.Empty;
         _page.Row(label, $"{Both(effect.Length)}{toe}{plates}");
-    }
-
-    private void AddWorstCase(WorstCase worst)
-    {
-        _page.Heading("In the worst case");
-        WorstCaseSentences sentences = new(_unit);
-        _page.Sentence(sentences.Of(worst));
-        foreach (ToleranceEffect effect in worst.Dimensions)
-        {
-            _page.Row(Names.Of(effect.Dimension, effect.End), sentences.Of(effect));
-        }
-    }
-
-    private void AddObstacles(PlannedRod planned)
-    {
-        RodPlan plan = planned.Plan;
-        _page.Heading("What is in the way");
-        _page.Sentence($"{RemedySentences.Reason(planned.Rod, plan)} {PlanSentences.DoNotCut}");
-        foreach (BindingLimit binding in plan.Binding)
-        {
-            _page.Point(_sentences.Of(binding));
-        }
-
-        foreach (PlanWarning warning in plan.Warnings.Where(warning => warning.Code == WarningCode.SleeveCannotAdjust))
-        {
-            _page.Point(_sentences.Of(warning));
-        }
-
-        if (planned.Remedies.Count > 0)
-        {
-            AddRemedies(planned.Remedies);
-        }
-    }
-
-    /// <summary>Pairs are many; the smallest are shown.</summary>
-    private void AddRemedies(IReadOnlyList<Remedy> remedies)
-    {
-        const int MostPairs = 6;
-        bool pairs = remedies[0].Changes.Count > 1;
-        RemedySentences sentences = new(_unit);
-        _page.Heading(pairs
-            ? "What would make it buildable: no single change, but these two together"
-            : "What would make it buildable, each by itself");
-        foreach (Remedy remedy in remedies.Take(pairs ? MostPairs : remedies.Count))
-        {
-            string binds = remedy.Binding is { } binding ? $" With less: {Names.Of(binding.Limit, binding.End)}." : string.Empty;
-            _page.Point($"{Names.Of(remedy)}: {sentences.Of(remedy)} Then {RemedySentences.Verdict(remedy)}.{binds}");
-        }
-
-        if (pairs && remedies.Count > MostPairs)
-        {
-            _page.Point($"and {remedies.Count - MostPairs} more pairs; --json lists them all.");
-        }
-
-        _page.Sentence("These sizes are the least that work, with nothing to spare. Ask for the whole plan of one by --with and its name.");
     }
 
     private void AddWarnings(PlannedRod planned)

@@ -65,7 +65,9 @@ public static class PartFaults
 
     /// <summary>The faults of a threaded hole, none where it is sound.</summary>
     /// <param name="hole">The hole.</param>
-    /// <param name="sleeve">The length of the sleeve that it is an end of, or of the way to the ball center; null where it is not known.</param>
+    /// <param name="sleeve">
+    /// The length of the sleeve that it is an end of, or of the way to the ball center; null where it is not known.
+    /// </param>
     public static IEnumerable<PartFault> Of(TappedHole hole, UnitsNet.Length? sleeve = null)
     {
         ArgumentNullException.ThrowIfNull(hole);

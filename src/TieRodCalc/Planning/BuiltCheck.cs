@@ -71,7 +71,8 @@ internal sealed class BuiltCheck
             Shorter = setting is { } from ? Travel.Of(_dimensions, _motion, Axial, from, longer: false) : null,
             Longer = setting is { } at ? Travel.Of(_dimensions, _motion, Axial, at, longer: true) : null,
             Spare = known && stands && setting is { } made ? Spare(made) : null,
-            Warnings = PlanWarnings.OfBuilt(_rod, _request, TolerancesStated, known && binding.Length == 0 ? MayMiss(setting!.Value) : 0, _needs),
+            Warnings = PlanWarnings.OfBuilt(
+                _rod, _request, TolerancesStated, known && binding.Length == 0 ? MayMiss(setting!.Value) : 0, _needs),
             Readings = new BuiltReadings
             {
                 CenterToCenter = _readings.CenterToCenter ?? Measured(_present),
@@ -101,7 +102,9 @@ internal sealed class BuiltCheck
 
     private static Length? Mm(double? value) => value is { } known ? Length.FromMillimeters(known) : null;
 
-    private static Measured? Measured(double? value) => value is { } known ? new Measured(Length.FromMillimeters(Math.Max(0, known))) : null;
+    private static Measured? Measured(double? value) => value is { } known
+        ? new Measured(Length.FromMillimeters(Math.Max(0, known)))
+        : null;
 
     private static EndReadings Filled(EndReadings read, BuiltEnd end) =>
         read with { Showing = read.Showing ?? Measured(end.Showing), Cut = read.Cut ?? Measured(end.Cut) };

@@ -15,7 +15,9 @@ public sealed record BuiltRod
     /// <summary>Which joints are locked.</summary>
     public required Locking Locking { get; init; }
 
-    /// <summary>Length, ball center to ball center: as measured, or else as it follows from the thread showing; null where neither is known.</summary>
+    /// <summary>
+    /// Length, ball center to ball center: as measured, or else as it follows from the thread showing; null where neither is known.
+    /// </summary>
     public required Length? Present { get; init; }
 
     /// <summary>The inner joint.</summary>
@@ -59,7 +61,8 @@ public sealed record BuiltJoint
     public required Length? Insertion { get; init; }
 
     /// <summary>
-    /// The same over every cut that the part allows; where the cut is known, over the tolerances that are stated of thread, reading and cut.
+    /// The same over every cut that the part allows; where the cut is known, over the tolerances that are stated of thread, reading
+    /// and cut.
     /// </summary>
     public required LengthSpan? InsertionSpan { get; init; }
 

@@ -74,6 +74,9 @@ internal sealed class ChoiceBlocks
     /// <summary>How many of them are left out for want of a clocking.</summary>
     public long WithoutClocking { get; private set; }
 
+    /// <summary>How many of them are left out because a named nut does not fit the end.</summary>
+    public long WithoutNut { get; private set; }
+
     /// <summary>The blocks, those alone of which some pair may reach the length where not every one was asked for.</summary>
     public IReadOnlyList<ChoiceBlock> All => _all;
 
@@ -96,6 +99,10 @@ internal sealed class ChoiceBlocks
         {
             Add(new RodParts(inner.Like!, sleeve, outer.Like!, innerNut, outerNut, Candidates.Clocking), inner, outer, place);
         }
+        else
+        {
+            WithoutNut += pairs;
+        }
     }
 
     private void AddSocket(SocketEnd socket, int place, EndGroup inner, NutChoice nuts)
@@ -104,6 +111,10 @@ internal sealed class ChoiceBlocks
         if (nuts.Of(inner.Like!, socket.Socket, out JamNut? nut))
         {
             Add(new RodParts(inner.Like!, socket, nut), inner, EndGroup.None, place);
+        }
+        else
+        {
+            WithoutNut += inner.Ends.Length;
         }
     }
 

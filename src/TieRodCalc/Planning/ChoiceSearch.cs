@@ -73,7 +73,8 @@ internal sealed class ChoiceSearch(ChoiceBlocks blocks, ChoiceOrder order, int t
                     continue;
                 }
 
-                double needed = _first.Count < top ? -Millimeters.Negligible : Math.Max(-Millimeters.Negligible, AtLeast(-_first[^1].Metric));
+                double needed = Math.Max(
+                    -Millimeters.Negligible, _first.Count < top ? double.NegativeInfinity : AtLeast(-_first[^1].Metric));
                 (int from, int to) = block.Window(inner, needed, 0);
                 for (int i = from; i < to; i++)
                 {

@@ -18,7 +18,7 @@ internal static class LeastChange
     private const double Difference = 1e-3;
     private const double Still = 1e-10;
 
-    /// <summary>What a millimeter by which a limit is missed weighs against a millimeter of change: far more than any change gains.</summary>
+    /// <summary>What a millimeter by which a limit is missed weighs against one of change: far more than any change gains.</summary>
     private const double Weight = 1e7;
 
     private const double Exact = Millimeters.Negligible / 10;

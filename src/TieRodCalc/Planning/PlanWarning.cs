@@ -21,7 +21,9 @@ public enum WarningCode
     /// </summary>
     SetByTheEnd,
 
-    /// <summary>The bore of a socket is said to be open; where the ball's housing begins is not known, so the tip is kept in the thread.</summary>
+    /// <summary>
+    /// The bore of a socket is said to be open; where the ball's housing begins is not known, so the tip is kept in the thread.
+    /// </summary>
     SocketTakenAsClosed,
 
     /// <summary>The free interval of the setting is narrower than the step of the starts: value the interval, other the step.</summary>

@@ -93,7 +93,8 @@ internal sealed class PossibleChanges
     public IReadOnlyList<PossibleChange> All => _all;
 
     /// <summary>Two changes of the same dimension do not go together.</summary>
-    public static bool GoTogether(PossibleChange one, PossibleChange other) => Family(one.Kind) != Family(other.Kind) || one.End != other.End
+    public static bool GoTogether(PossibleChange one, PossibleChange other) =>
+        Family(one.Kind) != Family(other.Kind) || one.End != other.End
         || (one.Kind, other.Kind) == (ChangeKind.LessShorter, ChangeKind.LessLonger);
 
     private static ChangeKind Family(ChangeKind kind) => kind switch
@@ -232,7 +233,9 @@ internal sealed class PossibleChanges
         }
     }
 
-    /// <summary>Only where both strengths are known, and not below them, nor below 1 diameter in steel and the usual rule elsewhere.</summary>
+    /// <summary>
+    /// Only where both strengths are known, and not below them, nor below 1 diameter in steel and the usual rule elsewhere.
+    /// </summary>
     private void AddEngagement(JointNeeds joint)
     {
         if (joint.Required.Strength is not { } strength)

@@ -29,8 +29,9 @@ public enum ChoiceOrder
 /// <summary>The rods of a catalog that reach a length.</summary>
 /// <param name="Combinations">How many combinations of inner end, sleeve and outer end have threads that match.</param>
 /// <param name="WithoutClocking">How many of them have two bent ends and were left out, since no clocking was given.</param>
+/// <param name="WithoutNut">How many were left out because a nut that the job names does not fit the end.</param>
 /// <param name="Found">The first of those that reach the length, in the order asked for.</param>
-public sealed record RodChoices(long Combinations, long WithoutClocking, IReadOnlyList<RodChoice> Found);
+public sealed record RodChoices(long Combinations, long WithoutClocking, long WithoutNut, IReadOnlyList<RodChoice> Found);
 
 /// <summary>A rod that reaches the length.</summary>
 /// <param name="Rod">The rod.</param>

@@ -28,6 +28,6 @@ public static class RodChooser
             found.Add(new(rod!, RodPlanner.Plan(rod!, request)));
         }
 
-        return new RodChoices(blocks.Combinations, blocks.WithoutClocking, found);
+        return new RodChoices(blocks.Combinations, blocks.WithoutClocking, blocks.WithoutNut, found);
     }
 }

@@ -68,8 +68,10 @@ internal sealed class RodPlanning
             OuterRequired = _outer?.Required,
             Solution = solution,
             Binding = binding,
-            MoreCutWouldHelp = adjusts && binding.Count > 0 && (_wanted with { Rod = _dimensions.CutFreely() }).Setting.Conflicts().Count == 0,
-            Warnings = PlanWarnings.Of(_rod, _request, _turning, solution, uncutReach is null, _outer is null ? [_inner] : [_inner, _outer]),
+            MoreCutWouldHelp = adjusts && binding.Count > 0
+                && (_wanted with { Rod = _dimensions.CutFreely() }).Setting.Conflicts().Count == 0,
+            Warnings = PlanWarnings.Of(
+                _rod, _request, _turning, solution, uncutReach is null, _outer is null ? [_inner] : [_inner, _outer]),
         };
     }
 

@@ -20,7 +20,9 @@ public sealed record RodSolution
     /// <summary>What to cut off the outer end, or null where it must not be cut.</summary>
     public required CutAdvice? OuterCut { get; init; }
 
-    /// <summary>The smallest slack of any limit over the whole wanted adjustment at the setting; how much may be cut is not counted.</summary>
+    /// <summary>
+    /// The smallest slack of any limit over the whole wanted adjustment at the setting; how much may be cut is not counted.
+    /// </summary>
     public required Length WorstMargin { get; init; }
 
     /// <summary>What is left of the plan where every dimension may be off by its tolerance.</summary>

@@ -156,7 +156,8 @@ internal sealed class ToeMoving
 
         Cuts cuts = new(Recommended(solution.InnerCut), Recommended(solution.OuterCut));
         double longer = _axial - _dimensions.Axial(Millimeters.Of(_rod.Request.Target));
-        return new Setting(Millimeters.Of(solution.Inner.Insertion), Millimeters.Of(solution.Outer?.Insertion ?? default), cuts).Moved(_motion, longer);
+        Setting planned = new(Millimeters.Of(solution.Inner.Insertion), Millimeters.Of(solution.Outer?.Insertion ?? default), cuts);
+        return planned.Moved(_motion, longer);
     }
 
     /// <summary>One joint has one insertion for a length, once it is known what was cut off.</summary>

@@ -225,7 +225,8 @@ internal sealed class WorstCaseSearch
 
             if (takes > Millimeters.Negligible)
             {
-                effects.Add(new(dimension, end, Mm(plusMinus), Mm(takes), share < 1 && plusMinus * share > Millimeters.Negligible ? Mm(plusMinus * share) : null));
+                bool helps = share < 1 && plusMinus * share > Millimeters.Negligible;
+                effects.Add(new(dimension, end, Mm(plusMinus), Mm(takes), helps ? Mm(plusMinus * share) : null));
             }
         }
 

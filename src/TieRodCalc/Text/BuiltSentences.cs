@@ -21,8 +21,8 @@ public sealed class BuiltSentences(LengthDisplay unit)
                 $"Center to center does not go together with the parts and the thread showing: they miss each other by {missed} more than "
                     + "the tolerances that are stated. A reading is wrong, a part is not the one named, or something is bent.",
             ContradictionKind.Bore =>
-                $"The tip of {end} would be {missed} deeper in its closed bore than it can be: the cut, the thread showing or a part is not "
-                    + "as said, and less may be engaged than is shown.",
+                $"The tip of {end} would be {missed} deeper in its closed bore than it can be: the cut, the thread showing or a part is "
+                    + "not as said, and less may be engaged than is shown.",
             ContradictionKind.End =>
                 $"Thread showing, cut and depth of {end} do not add up to its thread: they miss it by {missed} more than the tolerances "
                     + "that are stated.",
@@ -50,13 +50,15 @@ public sealed class BuiltSentences(LengthDisplay unit)
                     "cut-not-known",
                     side,
                     $"What was cut off the {end} end is not known, and the part may be cut. No outside measurement shows it: read how deep "
-                        + "the tip is, through a witness hole or an open bore, or take the rod apart. The engagement may be the least given.");
+                        + "the tip is, through a witness hole or an open bore, or take the rod apart. The engagement may be the least "
+                        + "given.");
             }
         }
 
         if (built.Present is null)
         {
-            yield return ("length-not-known", null, "The rod's length is not known: measure it center to center, or both ends' thread showing.");
+            yield return (
+                "length-not-known", null, "The rod's length is not known: measure it center to center, or both ends' thread showing.");
         }
     }
 }

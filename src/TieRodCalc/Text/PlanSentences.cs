@@ -23,7 +23,9 @@ public sealed class PlanSentences(LengthDisplay unit, bool oneJoint = false)
     private string Sentence(PlanWarning warning, bool bothEnds)
     {
         string end = bothEnds ? "inner and outer end" : warning.End is { } side ? $"{Names.Of(side)} end" : "rod";
-        LengthRounding rounding = warning.Code is WarningCode.StrengthGoverns or WarningCode.HoldsOnlyAtNominal ? LengthRounding.Up : LengthRounding.Nearest;
+        LengthRounding rounding = warning.Code is WarningCode.StrengthGoverns or WarningCode.HoldsOnlyAtNominal
+            ? LengthRounding.Up
+            : LengthRounding.Nearest;
         string value = Length(warning.Value, rounding);
         string other = Length(warning.Other, rounding);
         return warning.Code switch
