@@ -69,7 +69,7 @@ internal sealed class PlanText
             + $"{(plan.Solution is null || planned.Rod.AllLocked ? string.Empty : ", NOT ALL JOINTS LOCKED")}");
         if (planned.WithText is { } changed)
         {
-            _page.Sentence($"Changed by the least that works, with nothing to spare in the change itself: {changed}");
+            _page.Sentence($"Changed, by the least that works: {changed}");
         }
 
         foreach (PlanWarning headline in plan.Warnings.Where(IsHeadline))

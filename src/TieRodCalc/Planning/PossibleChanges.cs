@@ -124,6 +124,9 @@ internal sealed class PossibleChanges
         }
     }
 
+    /// <summary>
+    /// Once more than the part allows is cut, it is planned like any cut: the least and its allowance, up to the other limits.
+    /// </summary>
     private void AddCut(RodSide side)
     {
         JointDimensions joint = Wanted.Rod[side];
@@ -134,7 +137,8 @@ internal sealed class PossibleChanges
             joint.MostCut,
             1,
             (problem, by) => Joint(problem, side, end => end with { MostCut = end.MostCut + by }),
-            (parts, request, by) => (End(parts, side, end => end with { MaxCut = Changed(end.MaxCut, by) }), request)));
+            (parts, request, _) => (
+                End(parts, side, end => end with { MaxCut = new(Length.FromMillimeters(end.CenterToTip.Mm - Left)) }), request)));
     }
 
     private void AddSleeve()
