@@ -175,4 +175,15 @@ public sealed class PlanWordingTests
         string job = CheckJobs.W8.With("rods:\n", "rules: {engagement: 20 mm}\nrods:\n");
         Assert.EndsWith("; required 20.00 mm (set by the job)", PlanPage.Of(job).Row("  engaged, at least", "inner joint"), StringComparison.Ordinal);
     }
+
+    [Fact]
+    public void A_rod_with_one_joint_is_not_told_of_a_sleeve()
+    {
+        string text = CommandProcess.Output("plan", "catalog-samples/jobs/car-27-rack.yaml", "--rod", "left");
+        string plan = text[..text.IndexOf("Cautions", StringComparison.Ordinal)];
+
+        Assert.Contains("the outer end's at", System.Text.RegularExpressions.Regex.Replace(plan, "\\s+", " "), StringComparison.Ordinal);
+        Assert.Equal(1, plan.Split("sleeve").Length - 1);
+        Assert.Contains("sleeve", plan[..plan.IndexOf("wanted length", StringComparison.Ordinal)], StringComparison.Ordinal);
+    }
 }

@@ -18,13 +18,13 @@ internal sealed class PlanText
     private readonly Page _page = new();
     private readonly LengthDisplay _unit;
     private PlanSentences _sentences;
-    private readonly StrengthText _strength;
+    private StrengthText _strength;
 
     private PlanText(LengthDisplay unit)
     {
         _unit = unit;
         _sentences = new PlanSentences(unit);
-        _strength = new StrengthText(_page, unit);
+        _strength = new StrengthText(_page, unit, oneJoint: false);
     }
 
     /// <summary>The text of a job's plans.</summary>
@@ -64,6 +64,7 @@ internal sealed class PlanText
         RodPlan plan = planned.Plan;
         RodParts parts = planned.Rod.Parts;
         _sentences = new PlanSentences(_unit, parts.OneJoint);
+        _strength = new StrengthText(_page, _unit, parts.OneJoint);
         _page.Heading($"ROD {planned.Name}: {Names.Of(plan.Verdict).ToUpperInvariant()}"
             + $"{(planned.With is null ? string.Empty : $", WITH {planned.With}")}"
             + $"{(plan.Solution is null || planned.Rod.AllLocked ? string.Empty : ", NOT ALL JOINTS LOCKED")}");

@@ -38,7 +38,7 @@ internal sealed class SpareText(Page page, LengthDisplay unit)
     {
         string cut = Millimeters(end.Cut) > 0
             ? $"cut {Both(end.Cut)} off the tip, at {Both(end.MarkFromCenter)} from the ball center along the thread axis"
-                + (end.StraightFromCenter is { } straight ? $" ({Both(straight)} straight)" : string.Empty)
+                + (end.StraightFromCenter is { } straight ? $", or {Both(straight)} straight across the bend" : string.Empty)
             : "no cut";
         page.Row($"{Names.Of(side)} end", $"{cut}; {Both(end.Insertion)} inserted, {Both(end.Showing)} of thread showing");
     }

@@ -7,7 +7,7 @@ using UnitsNet;
 namespace TieRodCalc.Cli.Rendering;
 
 /// <summary>The parts of a plan that say how much engagement is required, and what the joints carry.</summary>
-internal sealed class StrengthText(Page page, LengthDisplay unit)
+internal sealed class StrengthText(Page page, LengthDisplay unit, bool oneJoint)
 {
     /// <summary>What each joint is required to have: the rule, the job's own and strength, and which decides.</summary>
     public void AddRequired(RodPlan plan)
@@ -25,7 +25,7 @@ internal sealed class StrengthText(Page page, LengthDisplay unit)
     {
         if (strength.Loads is { } loads)
         {
-            page.Row("  gives way, pulled", $"{First(loads)}; the sleeve's own section is not counted");
+            page.Row("  gives way, pulled", Female($"{First(loads)}; the sleeve's own section is not counted"));
         }
         else if (strength.Breaks is { } breaks)
         {
@@ -56,8 +56,13 @@ internal sealed class StrengthText(Page page, LengthDisplay unit)
             EngagementSource.Job => $": set by the job{would}",
             _ => $": BY STRENGTH{(required.Job is { } job ? $"; the job sets {Up(job)}" : would)}",
         });
-        page.Row("  strength asks for", required.Strength is { } strength ? $"{Up(strength.Required)}; {Weaker(strength)}" : "not checked");
+        page.Row("  strength asks for", required.Strength is { } strength
+            ? Female($"{Up(strength.Required)}; {Weaker(strength)}")
+            : "not checked");
     }
+
+    /// <summary>With one threaded joint the outer end is what a sleeve is elsewhere.</summary>
+    private string Female(string text) => oneJoint ? text.Replace("sleeve", "outer end", StringComparison.Ordinal) : text;
 
     private static string Weaker(StrengthEngagement strength)
     {
@@ -74,7 +79,7 @@ internal sealed class StrengthText(Page page, LengthDisplay unit)
             : string.Empty;
         page.Row("  under the load", $"{LoadFormat.Of(load.Load, unit)}: {LoadFormat.Of(load.Axial, unit)} of pull{bending}");
         page.Row("    factors", $"{Factor(load.BreakingFactor)} against breaking, {Factor(load.MaleStripFactor)} and "
-            + $"{Factor(load.FemaleStripFactor)} against stripping of the end's and the sleeve's thread");
+            + $"{Factor(load.FemaleStripFactor)} against stripping of the end's and {Female("the sleeve's")} thread");
     }
 
     private string First(PairLoads loads) => loads.First switch
