@@ -1,7 +1,5 @@
 using System.CommandLine;
 using TieRodCalc.Cli.Rendering;
-using TieRodCalc.Planning;
-using TieRodCalc.Text;
 using TieRodCalc.Yaml;
 
 namespace TieRodCalc.Cli.Commands;
@@ -22,11 +20,13 @@ internal static class PlanCommand
             HelpName = "REMEDY",
         };
         command.Add(with);
-        command.SetAction(parsed => Run(source, parsed.GetValue(with), parsed, terminal));
+        NamedFile picture = new("--picture", "The drawings of the rods, to scale, as SVG, into this file.");
+        picture.AddTo(command);
+        command.SetAction(parsed => Run(source, parsed.GetValue(with), picture, parsed, terminal));
         return command;
     }
 
-    private static int Run(JobSource source, string? with, ParseResult parsed, Terminal terminal)
+    private static int Run(JobSource source, string? with, NamedFile picture, ParseResult parsed, Terminal terminal)
     {
         if (source.Read(parsed, terminal) is not { } read)
         {
@@ -34,36 +34,14 @@ internal static class PlanCommand
         }
 
         Job job = read.Reading.Value!;
-        RemedySentences sentences = new(job.Units);
-        List<PlannedRod> plans = [];
-        foreach (JobRod rod in read.Rods)
+        if (PlannedRod.Of(read.Rods, job.Units, with, out string? refused) is not { } plans)
         {
-            RodPlan plan = RodPlanner.Plan(rod.Rod!, rod.Request!);
-            IReadOnlyList<Remedy> remedies = RodRemedies.Of(rod.Rod!, rod.Request!);
-            PlannedRod planned = new(rod.Name, rod.Rod!, rod.Request!, plan, remedies)
-            {
-                Spare = rod.Built is { } built && AsBuilt.Check(rod.Rod!, rod.Request!, built) is { Verdict: Verdict.Buildable } check
-                    ? check.Spare
-                    : null,
-            };
-            if (with is not null && plan.Verdict == Verdict.NotBuildable)
-            {
-                if (remedies.FirstOrDefault(remedy => Names.Of(remedy) == with) is not { } remedy)
-                {
-                    string others = remedies.Count == 0 ? "none was found" : string.Join(", ", remedies.Select(Names.Of));
-                    terminal.Complain($"tierodcalc: '{with}' is no remedy of rod {rod.Name}; its remedies: {others}.\n");
-                    return ExitStatus.WrongInput;
-                }
-
-                planned = new(rod.Name, remedy.Rod, remedy.Request, remedy.Plan, [], with, sentences.Of(remedy));
-            }
-
-            plans.Add(planned);
+            terminal.Complain(refused!);
+            return ExitStatus.WrongInput;
         }
 
-        if (with is not null && plans.TrueForAll(planned => planned.With is null))
+        if (!picture.Write(parsed, () => PlanPicture.Of(job, plans), terminal))
         {
-            terminal.Complain("tierodcalc: every rod can be built as it is; a remedy is asked for where one cannot.\n");
             return ExitStatus.WrongInput;
         }
 

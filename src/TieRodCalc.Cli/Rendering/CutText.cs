@@ -13,10 +13,10 @@ internal sealed class CutText(Page page, LengthDisplay unit)
     public void Add(RodParts parts, RodSolution solution)
     {
         page.Heading("What to cut");
-        AddEnd("inner end", parts.Inner, solution.InnerCut);
+        AddEnd(RodSide.Inner, parts.Inner, solution.InnerCut);
         if (parts.Outer is { } outer)
         {
-            AddEnd("outer end", outer, solution.OuterCut);
+            AddEnd(RodSide.Outer, outer, solution.OuterCut);
         }
 
         if (solution.InnerCut is { IsNeeded: true } || solution.OuterCut is { IsNeeded: true })
@@ -30,8 +30,9 @@ internal sealed class CutText(Page page, LengthDisplay unit)
     private string Both(Length length, LengthRounding rounding = LengthRounding.Nearest) =>
         Page.Whole(LengthFormat.Both(length, unit, rounding));
 
-    private void AddEnd(string name, ThreadedEnd end, CutAdvice? cut)
+    private void AddEnd(RodSide side, ThreadedEnd end, CutAdvice? cut)
     {
+        string name = $"{Names.Of(side)} end";
         if (cut is null)
         {
             page.Row(name, "must not be cut, and need not be");
@@ -44,7 +45,9 @@ internal sealed class CutText(Page page, LengthDisplay unit)
             return;
         }
 
+        IReadOnlyList<Measure> measures = RodMeasures.Of(side, end, cut);
         page
+            .Drawing(RodSketch.Of(end, cut, measures))
             .Row(name, $"CUT {Both(cut.Recommended)} off the tip; scribe it by any of these, they are one place:")
             .Row("  from the old tip", Both(cut.Recommended))
             .Row("  from the ball center", $"{Both(cut.MarkFromCenter)}, along the thread axis");

@@ -30,6 +30,17 @@ internal sealed class Page
     public Page Row(string label, string value) =>
         Wrap((new string(' ', Indent) + label).PadRight(LabelWidth - 1) + " ", value, LabelWidth);
 
+    /// <summary>Lines of a drawing, as they are.</summary>
+    public Page Drawing(IEnumerable<string> lines)
+    {
+        foreach (string line in lines)
+        {
+            _text.Append(line.Length == 0 ? string.Empty : new string(' ', Indent)).Append(line).Append('\n');
+        }
+
+        return this;
+    }
+
     public override string ToString() => _text.ToString().Replace(NoBreak, ' ');
 
     /// <summary>Short brackets, such as the other unit beside a length, are not broken between two lines.</summary>

@@ -79,6 +79,7 @@ internal sealed class PlanText
         }
 
         AddWish(planned, parts);
+        AddDrawing(planned);
         if (plan.Solution is { } solution)
         {
             new CutText(_page, _unit).Add(parts, solution);
@@ -134,41 +135,35 @@ internal sealed class PlanText
         }
     }
 
+    private void AddDrawing(PlannedRod planned)
+    {
+        RodLayout layout = RodLayout.Of(planned.Rod, planned.Request, planned.Plan);
+        IReadOnlyList<Measure> measures = RodMeasures.Of(planned, layout, _unit);
+        _page.Heading(planned.Plan.Solution is null
+            ? $"The rod{PlanSentences.At(layout.At)}, to scale along its axis: what is missing"
+            : "The rod as it is made, to scale along its axis");
+        _page.Drawing(RodSketch.Of(planned, layout, measures));
+        _page.Sentence(SketchGrid.Legend);
+        _page.Sentence(string.Join("; ", measures
+            .OrderBy(measure => measure.Letter, StringComparer.Ordinal)
+            .Select(measure => Page.Whole($"{measure.Letter} {Listed(measure)}"))));
+    }
+
+    private string Listed(Measure measure) =>
+        measure.Missing ? measure.Words : $"{measure.Words} {LengthFormat.Decimal(measure.Value, _unit, measure.Rounding)}";
+
     private static string Described(PartInfo info, ThreadDesignation? thread) =>
         string.Join("; ", new[] { info.Id, thread is null ? null : ThreadText.Format(thread), info.Name }.OfType<string>());
 
     private void AddSetting(RodParts parts, RodPlan plan, RodSolution solution)
     {
         _page.Heading("How to set it");
-        StartProcedure start = solution.Start;
-        string first = Names.Of(start.First);
-        string second = start.First == RodSide.Inner ? "outer" : "inner";
-        if (parts.OneJoint)
+        foreach (string step in new StartText(_unit).Steps(parts, solution))
         {
-            _page.Point($"Turn the inner end into the outer end: {Number(start.AloneTurns, "0.0")} turns from flush with the face, until "
-                + $"{Both(start.ShowingBeforeSecond)} of its thread shows.");
-        }
-        else if (start.SleeveTurns is { } sleeveTurns)
-        {
-            string inward = Names.Of(start.SleeveDirection!.Value);
-            _page
-                .Point($"Run the {first} end in by itself: {Number(start.AloneTurns, "0.0")} turns from flush with the face, until "
-                    + $"{Both(start.ShowingBeforeSecond)} of its thread shows.")
-                .Point($"Start the {second} end.")
-                .Point($"Turn the sleeve {Number(sleeveTurns, "0.0")} turns {inward}, seen from the inner end outward; both ends run in.");
-        }
-        else
-        {
-            _page
-                .Point($"Turn the sleeve onto the {first} end: {Number(start.AloneTurns, "0.0")} turns from flush with the face, "
-                    + $"until {Both(start.ShowingBeforeSecond)} of its thread shows.")
-                .Point($"Turn the {second} end itself in: {Number(start.EndTurns!.Value, "0.0")} turns, before it is "
-                    + $"fitted{(solution.Lengthens is null ? "; take the nearest at which the joints line up" : string.Empty)}.");
+            _page.Point(step);
         }
 
-        _page.Point(
-            "Counted turns are a guide, a turn more or less: nobody knows where a thread catches. The thread showing decides. What "
-                + "is given as \"at least\" holds over the wanted adjustment.");
+        _page.Point(StartText.Guide);
         AddJoint("inner", parts.Inner, parts.InnerNut, solution.Inner);
         if (solution is { Outer: { } outer, TipGap: { } gap })
         {

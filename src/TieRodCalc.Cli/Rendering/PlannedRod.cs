@@ -1,5 +1,7 @@
 using TieRodCalc.Planning;
 using TieRodCalc.Rods;
+using TieRodCalc.Text;
+using TieRodCalc.Yaml;
 
 namespace TieRodCalc.Cli.Rendering;
 
@@ -30,4 +32,45 @@ internal sealed record PlannedRod(
 
     /// <summary>Whether everything that was asked for holds.</summary>
     public bool Holds => Plan.Verdict != Verdict.NotBuildable && Plan.Locking != Locking.None && !Plan.GivesWayUnderLoad;
+
+    /// <summary>Plans rods.</summary>
+    /// <param name="rods">The rods; none has a part left open.</param>
+    /// <param name="unit">The job's unit.</param>
+    /// <param name="with">The remedy with which those that do not fit are planned, or null.</param>
+    /// <param name="refused">Why nothing was planned, in words.</param>
+    /// <returns>The plans, or null where the remedy is none of a rod's, or no rod needs one.</returns>
+    public static List<PlannedRod>? Of(IEnumerable<JobRod> rods, LengthDisplay unit, string? with, out string? refused)
+    {
+        List<PlannedRod> plans = [];
+        foreach (JobRod rod in rods)
+        {
+            RodPlan plan = RodPlanner.Plan(rod.Rod!, rod.Request!);
+            IReadOnlyList<Remedy> remedies = RodRemedies.Of(rod.Rod!, rod.Request!);
+            PlannedRod planned = new(rod.Name, rod.Rod!, rod.Request!, plan, remedies)
+            {
+                Spare = rod.Built is { } built && AsBuilt.Check(rod.Rod!, rod.Request!, built) is { Verdict: Verdict.Buildable } check
+                    ? check.Spare
+                    : null,
+            };
+            if (with is not null && plan.Verdict == Verdict.NotBuildable)
+            {
+                if (remedies.FirstOrDefault(remedy => Names.Of(remedy) == with) is not { } remedy)
+                {
+                    string others = remedies.Count == 0 ? "none was found" : string.Join(", ", remedies.Select(Names.Of));
+                    refused = $"tierodcalc: '{with}' is no remedy of rod {rod.Name}; its remedies: {others}.\n";
+                    return null;
+                }
+
+                string words = new RemedySentences(unit).Of(remedy);
+                planned = new(rod.Name, remedy.Rod, remedy.Request, remedy.Plan, [], with, words);
+            }
+
+            plans.Add(planned);
+        }
+
+        refused = with is not null && plans.TrueForAll(planned => planned.With is null)
+            ? "tierodcalc: every rod can be built as it is; a remedy is asked for where one cannot.\n"
+            : null;
+        return refused is null ? plans : null;
+    }
 }

@@ -40,7 +40,7 @@ internal sealed class ToePanel
     {
         (_move, _toe, _unit) = (move, toe, unit);
         string wheel = toe.OneRodTurns is null ? $"{Names.Of(move.Side)} wheel" : "both wheels";
-        Words = [$"{wheel}, rod {ToePicture.Shortened(rod, NameWidth)}", .. Marks().Select(mark => mark.Words), .. Remarks()];
+        Words = [$"{wheel}, rod {Svg.Shortened(rod, NameWidth)}", .. Marks().Select(mark => mark.Words), .. Remarks()];
         (double least, double most) = Turns();
         _across = new Scale(least, most, Left, Right);
         double[] toes = [.. Enumerable.Range(0, Samples + 1).Select(At).Select(turns => Degrees(turns)).OfType<double>(), 0];
@@ -57,21 +57,21 @@ internal sealed class ToePanel
 
     public IEnumerable<XElement> Draw()
     {
-        yield return ToePicture.Element(
+        yield return Svg.Element(
             "path", [("d", $"M20 2 H{ToePicture.Width - 20}"), ("stroke", "black"), ("stroke-width", "0.5")]);
-        yield return ToePicture.Label(20, LineHeight + 4, Words[0]);
+        yield return Svg.Label(20, LineHeight + 4, Words[0]);
         int line = 2;
         foreach (Mark mark in Marks())
         {
             yield return Symbol(mark.Kind, 28, (line * LineHeight) + 3);
-            yield return ToePicture.Label(42, (line++ * LineHeight) + 8, mark.Words);
+            yield return Svg.Label(42, (line++ * LineHeight) + 8, mark.Words);
         }
 
         if (_move.ToeAt(0) is null)
         {
             foreach (string remark in Remarks())
             {
-                yield return ToePicture.Label(42, (line++ * LineHeight) + 8, remark);
+                yield return Svg.Label(42, (line++ * LineHeight) + 8, remark);
             }
 
             yield break;
@@ -158,7 +158,7 @@ internal sealed class ToePanel
     {
         if (_move is not { Shorter: { } shorter, Longer: { } longer })
         {
-            yield return ToePicture.Label((Left + Right) / 2, Top - 8, "limits not checked", "middle");
+            yield return Svg.Label((Left + Right) / 2, Top - 8, "limits not checked", "middle");
             yield break;
         }
 
@@ -166,35 +166,35 @@ internal sealed class ToePanel
         double to = _across.At(Longest);
         yield return Closed(Left, from);
         yield return Closed(to, Right);
-        yield return ToePicture.Path($"M{N(from)} {N(Top)} V{N(Bottom)} M{N(to)} {N(Top)} V{N(Bottom)}", 1.6);
-        yield return ToePicture.Label(Left, Top - 8, Limit(shorter));
-        yield return ToePicture.Label(Right, Top - 8, Limit(longer), "end");
+        yield return Svg.Path($"M{N(from)} {N(Top)} V{N(Bottom)} M{N(to)} {N(Top)} V{N(Bottom)}", 1.6);
+        yield return Svg.Label(Left, Top - 8, Limit(shorter));
+        yield return Svg.Label(Right, Top - 8, Limit(longer), "end");
     }
 
-    private static XElement Closed(double from, double to) => ToePicture.Element(
+    private static XElement Closed(double from, double to) => Svg.Element(
         "rect", [("x", N(from)), ("y", N(Top)), ("width", N(to - from)), ("height", N(Bottom - Top)), ("fill", "url(#closed)")]);
 
     private IEnumerable<XElement> Axes()
     {
-        yield return ToePicture.Path($"M{N(Left)} {N(Top)} H{N(Right)} V{N(Bottom)} H{N(Left)} Z", 1);
-        yield return ToePicture.Path($"M{N(Left)} {N(_up.At(0))} H{N(Right)}", 0.7, "2 3");
+        yield return Svg.Path($"M{N(Left)} {N(Top)} H{N(Right)} V{N(Bottom)} H{N(Left)} Z", 1);
+        yield return Svg.Path($"M{N(Left)} {N(_up.At(0))} H{N(Right)}", 0.7, "2 3");
         foreach (double turns in _across.Ticks(Scale.Eighths, 11))
         {
-            yield return ToePicture.Path($"M{N(_across.At(turns))} {N(Bottom)} v6", 1);
+            yield return Svg.Path($"M{N(_across.At(turns))} {N(Bottom)} v6", 1);
             string sign = turns < 0 ? "−" : string.Empty;
-            yield return ToePicture.Label(_across.At(turns), Bottom + 20, sign + ToeFormat.Turns(turns).Split(" turn")[0], "middle");
+            yield return Svg.Label(_across.At(turns), Bottom + 20, sign + ToeFormat.Turns(turns).Split(" turn")[0], "middle");
         }
 
         foreach (double degrees in _up.Ticks(Scale.Decimals, 8))
         {
-            yield return ToePicture.Path($"M{N(Left)} {N(_up.At(degrees))} h-6", 1);
-            yield return ToePicture.Label(Left - 9, _up.At(degrees) + 5, Plain(degrees), "end");
+            yield return Svg.Path($"M{N(Left)} {N(_up.At(degrees))} h-6", 1);
+            yield return Svg.Label(Left - 9, _up.At(degrees) + 5, Plain(degrees), "end");
         }
 
         string part = Names.Of(_move.Part);
-        yield return ToePicture.Label(
+        yield return Svg.Label(
             (Left + Right) / 2, Bottom + 40, $"turns of the {part} from where it is; to the right the rod gets longer:", "middle");
-        yield return ToePicture.Label(
+        yield return Svg.Label(
             (Left + Right) / 2, Bottom + 58, $"{Names.Of(_move.Lengthens)}, {ToeSentences.SeenFrom(_move.Part)}", "middle");
         string whose = _toe.OneRodTurns is null ? "the wheel" : "the wheel that turns";
         yield return Turned(22, $"toe of {whose} in deg; above 0 toe-in");
@@ -203,8 +203,8 @@ internal sealed class ToePanel
             string unit = _unit == LengthDisplay.Inch ? "inches" : "mm";
             foreach ((double degrees, double value) in LengthTicks(gauge))
             {
-                yield return ToePicture.Path($"M{N(Right)} {N(_up.At(degrees))} h6", 1);
-                yield return ToePicture.Label(Right + 9, _up.At(degrees) + 5, Plain(value));
+                yield return Svg.Path($"M{N(Right)} {N(_up.At(degrees))} h6", 1);
+                yield return Svg.Label(Right + 9, _up.At(degrees) + 5, Plain(value));
             }
 
             yield return Turned(ToePicture.Width - 14, $"the same in {unit}, at the {Names.Of(gauge.Place)}");
@@ -224,7 +224,7 @@ internal sealed class ToePanel
     private static XElement Turned(double x, string text)
     {
         double y = (Top + Bottom) / 2;
-        XElement label = ToePicture.Label(x, y, text, "middle");
+        XElement label = Svg.Label(x, y, text, "middle");
         label.SetAttributeValue("transform", $"rotate(-90 {N(x)} {N(y)})");
         return label;
     }
@@ -256,7 +256,7 @@ internal sealed class ToePanel
             }
         }
 
-        return ToePicture.Path(points.Count == 0 ? "M0 0" : string.Join(' ', points), stroke, dashes);
+        return Svg.Path(points.Count == 0 ? "M0 0" : string.Join(' ', points), stroke, dashes);
     }
 
     private IEnumerable<XElement> MarksOnCurve() =>
@@ -269,7 +269,7 @@ internal sealed class ToePanel
     private XElement Circle(double turns, double radius, string fill) =>
         Circle(_across.At(turns), _up.At(Degrees(turns) ?? 0), radius, fill);
 
-    private static XElement Circle(double x, double y, double radius, string fill) => ToePicture.Element(
+    private static XElement Circle(double x, double y, double radius, string fill) => Svg.Element(
         "circle",
         [("cx", N(x)), ("cy", N(y)), ("r", N(radius)), ("fill", fill), ("stroke", "black"), ("stroke-width", "1.6")]);
 
@@ -277,12 +277,12 @@ internal sealed class ToePanel
     {
         MarkKind.Now => Circle(x, y, 4, "black"),
         MarkKind.Wanted => Circle(x, y, 7, "none"),
-        _ => ToePicture.Path($"M{N(x - 8)} {N(y - 8)} h16 v16 h-16 Z", 1.6),
+        _ => Svg.Path($"M{N(x - 8)} {N(y - 8)} h16 v16 h-16 Z", 1.6),
     };
 
-    private static string Plain(double value) => ToePicture.Number(value).Replace('-', '−');
+    private static string Plain(double value) => Svg.Number(value).Replace('-', '−');
 
-    private static string N(double value) => ToePicture.Number(value);
+    private static string N(double value) => Svg.Number(value);
 
     private enum MarkKind
     {

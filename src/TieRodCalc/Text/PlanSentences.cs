@@ -97,15 +97,17 @@ public sealed class PlanSentences(LengthDisplay unit, bool oneJoint = false)
     {
         ArgumentNullException.ThrowIfNull(binding);
         string end = binding.End is { } side ? $", {Names.Of(side)} end" : string.Empty;
-        string at = binding.At switch
-        {
-            AdjustmentPoint.Shortest => ", at the shortest wanted length",
-            AdjustmentPoint.Longest => ", at the longest wanted length",
-            AdjustmentPoint.Present => ", as the rod stands",
-            _ => string.Empty,
-        };
-        return $"{Capital(Names.Of(binding.Limit))}{end}{at}: misses by {Length(binding.MissedBy)}. {Female(Meaning(binding))}";
+        return $"{Capital(Names.Of(binding.Limit))}{end}{At(binding.At)}: misses by {Length(binding.MissedBy)}. {Female(Meaning(binding))}";
     }
+
+    /// <summary>Where in the wanted adjustment something is, as a part of a sentence: <c>, at the shortest wanted length</c>.</summary>
+    public static string At(AdjustmentPoint point) => point switch
+    {
+        AdjustmentPoint.Shortest => ", at the shortest wanted length",
+        AdjustmentPoint.Longest => ", at the longest wanted length",
+        AdjustmentPoint.Present => ", as the rod stands",
+        _ => string.Empty,
+    };
 
     /// <summary>That a rod which cannot be built must not be cut.</summary>
     public static string DoNotCut { get; } = "With these parts, do not cut.";

@@ -1,0 +1,75 @@
+using System.Xml.Linq;
+using TieRodCalc.Parts;
+using TieRodCalc.Planning;
+using TieRodCalc.Rods;
+using TieRodCalc.Text;
+
+namespace TieRodCalc.Cli.Rendering;
+
+/// <summary>An end before it is cut, with the scribe line and the dimensions by which it is found.</summary>
+internal static class CutPicture
+{
+    private const double Side = 14;
+    private const double Gap = 5;
+    private const double Header = 32;
+
+    /// <summary>The picture.</summary>
+    /// <param name="rod">The rod's name.</param>
+    /// <param name="side">Which end.</param>
+    /// <param name="end">The part.</param>
+    /// <param name="cut">What to cut off it.</param>
+    /// <param name="unit">The job's unit.</param>
+    /// <param name="id">What sets the ids within it apart from those of another picture on the same page.</param>
+    public static XElement Of(string rod, RodSide side, ThreadedEnd end, CutAdvice cut, LengthDisplay unit, string id)
+    {
+        IReadOnlyList<Measure> measures = RodMeasures.Of(side, end, cut);
+        double center = end.CenterToTip.Nominal.Millimeters;
+        double offset = end.Offset.Nominal.Millimeters;
+        double mark = cut.MarkFromCenter.Millimeters;
+        double start = center - end.ThreadLength.Nominal.Millimeters;
+        double head = RodShapes.HeadOf(end);
+        PaperScale paper = PaperScale.For(center + (2 * head), RodPicture.Width - (2 * Side));
+        double drawn = (center + (2 * head)) * paper.Units;
+        double left = (RodPicture.Width - drawn) / 2;
+        Scale across = new(-head, center + head, left, left + drawn);
+
+        double half = RodShapes.HeightOf(end) * 1.1;
+        Measure? straight = measures.FirstOrDefault(measure => measure.Straight);
+        double up = (half * paper.Units) + 8;
+        double axis = Header + (straight is null ? half * paper.Units : up + 6) + (offset * paper.Units);
+        DimensionLines lines = new(unit);
+        DimensionLanes lanes = new(across, RodPicture.Width, Gap);
+        IReadOnlyList<LaidDimension> laid = lanes.Of(
+            measures.Where(measure => !measure.Straight).OrderBy(measure => measure.To - measure.From),
+            lines.WidthOf);
+        double first = axis + (half * paper.Units) + 14;
+        double height = first + ((laid.Max(dimension => dimension.Lane) + 1) * DimensionLines.LaneHeight) + 18;
+
+        string hatching = $"hatch-{id}";
+        RodShapes shapes = new(across, axis, hatching);
+        List<XElement> content =
+        [
+            Svg.Hatching(hatching),
+            .. shapes.End(end, 0, offset, start, mark, center),
+            shapes.Axis(-head, center + head),
+            shapes.ScribeLine(end, mark),
+        ];
+        if (straight is not null)
+        {
+            content.AddRange(lines.Above(straight, (across.At(0), axis - (offset * paper.Units)), (across.At(mark), axis), up));
+        }
+
+        content.AddRange(lines.Below(laid, axis, first));
+        content.Add(Svg.Label(2, 20, Svg.Shortened($"{Names.Of(side)} end before the cut: {end.Info.Id}", RodPicture.Width / 2)));
+        content.AddRange(new ScaleBar(unit).Draw(
+            paper, height, "Heavy line: scribe and cut here. Hatched: waste. Head and bend are only indicated."));
+        XElement picture = Svg.Picture(
+            RodPicture.Width,
+            height,
+            $"Rod {rod}: where the {Names.Of(side)} end is cut",
+            string.Join(' ', measures.Select(measure => $"{measure.Label(unit)}, {measure.Words}.")),
+            content);
+        picture.SetAttributeValue("data-scale", Svg.Exact(paper.PaperPerMm));
+        return picture;
+    }
+}

@@ -1,0 +1,119 @@
+using TieRodCalc.Parts;
+using TieRodCalc.Planning;
+using TieRodCalc.Rods;
+using TieRodCalc.Text;
+using UnitsNet;
+
+namespace TieRodCalc.Cli.Rendering;
+
+/// <summary>The dimensions of a planned rod that are drawn and listed.</summary>
+internal static class RodMeasures
+{
+    /// <summary>Less than this, in millimeters, is not seen in a drawing.</summary>
+    private const double LeastSeen = 0.01;
+
+    /// <summary>Those of the rod as it is made; of a rod that cannot be built those that are missing.</summary>
+    public static IReadOnlyList<Measure> Of(PlannedRod planned, RodLayout layout, LengthDisplay unit) =>
+        planned.Plan.Solution is { } made ? [.. Made(planned.Plan, made, layout)] : [.. Missing(planned.Plan, layout, unit)];
+
+    /// <summary>Those by which an end is cut, in millimeters from its ball center.</summary>
+    public static IReadOnlyList<Measure> Of(RodSide side, ThreadedEnd end, CutAdvice cut)
+    {
+        double center = end.CenterToTip.Nominal.Millimeters;
+        double mark = cut.MarkFromCenter.Millimeters;
+        double start = center - end.ThreadLength.Nominal.Millimeters;
+        string[] letters = side == RodSide.Inner ? ["K", "L", "M", "N"] : ["P", "Q", "R", "S"];
+        Measure Line(int letter, string name, string words, Length value, double from, double to) =>
+            new(letters[letter], name, words, value, LengthRounding.Nearest, from, to) { FromOutside = true };
+        List<Measure> measures =
+        [
+            Line(0, "mark-from-center", "ball center to the scribe line, along the thread axis", cut.MarkFromCenter, 0, mark),
+            Line(1, "cut", "old tip to the scribe line: what is cut off", cut.Recommended, mark, center),
+            Line(2, "thread-left", "full thread that is left", cut.ThreadLeft, start, mark),
+        ];
+        if (cut.StraightFromCenter is { } straight)
+        {
+            measures.Add(
+                Line(3, "straight-from-center", "ball center straight to the new tip, across the bend", straight, 0, mark)
+                    with { Straight = true });
+        }
+
+        return measures;
+    }
+
+    private static IEnumerable<Measure> Made(RodPlan plan, RodSolution made, RodLayout layout)
+    {
+        yield return new(
+            "A", "center-to-center", "center to center", plan.Target, LengthRounding.Nearest, 0, layout.Axial.Millimeters)
+        {
+            FromOutside = true,
+            Straight = true,
+        };
+        foreach (Measure measure in Joint(layout.Inner, made.Inner, "BCD"))
+        {
+            yield return measure;
+        }
+
+        if (layout.Outer is { } outer)
+        {
+            yield return Between(
+                "E", "tip-gap", "between the tips", made.TipGap!.Value, LengthRounding.Nearest, layout.Inner.Tip, outer.Tip);
+            foreach (Measure measure in Joint(outer, made.Outer!, "HGF"))
+            {
+                yield return measure;
+            }
+        }
+    }
+
+    private static IEnumerable<Measure> Joint(JointLayout place, JointPlan joint, string letters)
+    {
+        string side = Names.Of(place.Side);
+        yield return Between(
+            letters[..1], $"showing-{side}", $"{side} thread showing", joint.Showing, LengthRounding.Nearest, place.ThreadStart, place.Face)
+            with { FromOutside = true };
+        yield return Between(
+            letters[1..2], $"inserted-{side}", $"{side} end inserted", joint.Insertion, LengthRounding.Nearest, place.Face, place.Tip);
+        if (place.Engaged is { } engaged)
+        {
+            yield return Between(
+                letters[2..],
+                $"engaged-{side}",
+                $"{side} thread engaged",
+                joint.Engaged,
+                LengthRounding.Down,
+                engaged.Shortest,
+                engaged.Longest);
+        }
+    }
+
+    private static IEnumerable<Measure> Missing(RodPlan plan, RodLayout layout, LengthDisplay unit)
+    {
+        int number = 0;
+        foreach (BindingLimit binding in plan.Binding)
+        {
+            // Where all that is missing is shown at one end, nothing is to be seen at the other.
+            if (layout.Missing(binding) is { } place && place.Width.Millimeters > LeastSeen)
+            {
+                number++;
+                yield return new(
+                    number.ToString(System.Globalization.CultureInfo.InvariantCulture),
+                    "missing",
+                    $"{Names.Of(binding.Limit, binding.End)} misses by {LengthFormat.Decimal(binding.MissedBy, unit)}",
+                    binding.MissedBy,
+                    LengthRounding.Nearest,
+                    place.Shortest.Millimeters,
+                    place.Longest.Millimeters) { Missing = true };
+            }
+        }
+    }
+
+    private static Measure Between(
+        string letter, string name, string words, Length value, LengthRounding rounding, Length one, Length other) => new(
+            letter,
+            name,
+            words,
+            value,
+            rounding,
+            Math.Min(one.Millimeters, other.Millimeters),
+            Math.Max(one.Millimeters, other.Millimeters));
+}

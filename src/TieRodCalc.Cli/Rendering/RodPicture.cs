@@ -1,0 +1,148 @@
+using System.Xml.Linq;
+using TieRodCalc.Parts;
+using TieRodCalc.Planning;
+using TieRodCalc.Rods;
+using TieRodCalc.Text;
+
+namespace TieRodCalc.Cli.Rendering;
+
+/// <summary>A rod in section with its dimensions: as it is made, or what is in the way of it.</summary>
+internal sealed class RodPicture
+{
+    /// <summary>Width of all drawings of a rod: 180 mm of paper.</summary>
+    public const double Width = 720;
+
+    private const double Side = 14;
+    private const double Gap = 5;
+
+    private readonly PlannedRod _planned;
+    private readonly LengthDisplay _unit;
+    private readonly RodLayout _layout;
+    private readonly RodParts _parts;
+    private readonly string _id;
+
+    private RodPicture(PlannedRod planned, LengthDisplay unit, string id)
+    {
+        (_planned, _unit, _id, _parts) = (planned, unit, id, planned.Rod.Parts);
+        _layout = RodLayout.Of(planned.Rod, planned.Request, planned.Plan);
+        Measures = RodMeasures.Of(planned, _layout, unit);
+    }
+
+    /// <summary>The dimensions that stand in it.</summary>
+    public IReadOnlyList<Measure> Measures { get; }
+
+    private RodPlan Plan => _planned.Plan;
+
+    /// <summary>The picture.</summary>
+    /// <param name="planned">The rod and its plan.</param>
+    /// <param name="unit">The job's unit.</param>
+    /// <param name="id">What sets the ids within it apart from those of another picture on the same page.</param>
+    public static (XElement Picture, IReadOnlyList<Measure> Measures) Of(PlannedRod planned, LengthDisplay unit, string id)
+    {
+        RodPicture picture = new(planned, unit, id);
+        return (picture.Draw(), picture.Measures);
+    }
+
+    /// <summary>How the parts lie, in words.</summary>
+    private string Words => string.Join(' ', Measures.Select(measure =>
+        $"{measure.Label(_unit)}{(measure.Missing ? string.Empty : $", {measure.Words}")}."));
+
+    private string Name => Plan.Solution is not null
+        ? $"Rod {_planned.Name} as it is made, in section"
+        : $"Rod {_planned.Name} cannot be made so: what is in the way, in section";
+
+    private XElement Draw()
+    {
+        (double from, double to) = Extent();
+        PaperScale paper = PaperScale.For(to - from, Width - (2 * Side));
+        double drawn = (to - from) * paper.Units;
+        double left = (Width - drawn) / 2;
+        Scale across = new(from, to, left, left + drawn);
+
+        double[] offsets = [OffsetOf(RodSide.Inner), OffsetOf(RodSide.Outer)];
+        double high = new[] { RodShapes.HeightOf(_parts.Inner), RodShapes.HeightOf(_parts), Outer(RodShapes.HeightOf) }.Max() * 1.15;
+        double above = Math.Max(high, (offsets.Max() + RodShapes.HeightOf(_parts.Inner)) * 1.1) * paper.Units;
+        double below = Math.Max(high, (-offsets.Min() + RodShapes.HeightOf(_parts.Inner)) * 1.1) * paper.Units;
+        const double Header = 32;
+        Measure? overall = Measures.FirstOrDefault(measure => measure.Straight);
+        double top = Header + (overall is null ? 8 : DimensionLines.LaneHeight);
+        double axis = top + above;
+
+        DimensionLines lines = new(_unit);
+        DimensionLanes lanes = new(across, Width, Gap);
+        IReadOnlyList<LaidDimension> laid = lanes.Of(
+            Measures.Where(measure => !measure.Straight), lines.WidthOf);
+        double first = axis + below + 16;
+        double height = first + ((laid.Count == 0 ? 0 : laid.Max(dimension => dimension.Lane) + 1) * DimensionLines.LaneHeight) + 22;
+
+        string hatching = $"hatch-{_id}";
+        List<XElement> content = [Svg.Hatching(hatching), .. Parts(new RodShapes(across, axis, hatching), hatching, from, to)];
+        if (overall is not null)
+        {
+            (double X, double Y) Center(double at, double offset) => (across.At(at), axis - (offset * paper.Units));
+            double up = Math.Min(Center(0, offsets[0]).Y, Center(0, offsets[1]).Y) - Header;
+            content.AddRange(lines.Above(overall, Center(0, offsets[0]), Center(_layout.Axial.Millimeters, offsets[1]), up));
+        }
+
+        content.AddRange(lines.Below(laid, axis, first));
+        const double HalfWidth = (Width / 2) - 8;
+        PartInfo outer = _parts.Outer?.Info ?? _parts.Socket!.Info;
+        content.Add(Svg.Label(2, 20, Svg.Shortened($"inner end: {_parts.Inner.Info.Id}", HalfWidth)));
+        content.Add(Svg.Label(Width - 2, 20, Svg.Shortened($"outer end: {outer.Id}", HalfWidth), "end"));
+        content.AddRange(new ScaleBar(_unit).Draw(
+            paper, height, "Black: engaged thread. Heads, nut widths and bends are only indicated."));
+        XElement picture = Svg.Picture(Width, height, Name, Words, content);
+        picture.SetAttributeValue("data-scale", Svg.Exact(paper.PaperPerMm));
+        return picture;
+    }
+
+    private double Outer(Func<ThreadedEnd, double> of) => _parts.Outer is { } outer ? of(outer) : 0;
+
+    private double OffsetOf(RodSide side) => RodShapes.SeenOffset(_parts, side);
+
+    private (double From, double To) Extent()
+    {
+        double outerHead = _parts.Outer is { } outer ? RodShapes.HeadOf(outer) : RodShapes.HeadOf(_parts.Inner);
+        double[] places =
+        [
+            -RodShapes.HeadOf(_parts.Inner), _layout.Axial.Millimeters + outerHead,
+            .. Joints().SelectMany(joint => new[] { joint.Tip, joint.Face, joint.Nut ?? joint.Face }).Select(place => place.Millimeters),
+            .. Measures.SelectMany(measure => new[] { measure.From, measure.To }),
+        ];
+        return (places.Min(), places.Max());
+    }
+
+    private IEnumerable<JointLayout> Joints() => new[] { _layout.Inner, _layout.Outer }.OfType<JointLayout>();
+
+    private IEnumerable<XElement> Parts(RodShapes shapes, string hatching, double from, double to)
+    {
+        SleeveShapes sleeve = new(shapes, _parts, _layout, hatching);
+        foreach (XElement element in sleeve.Draw())
+        {
+            yield return element;
+        }
+
+        if (_parts.Socket is not null)
+        {
+            foreach (XElement element in shapes.Head(_layout.Axial.Millimeters, 0, RodShapes.Major(_parts.Inner) / 2))
+            {
+                yield return element;
+            }
+        }
+
+        foreach (JointLayout joint in Joints())
+        {
+            ThreadedEnd end = joint.Side == RodSide.Inner ? _parts.Inner : _parts.Outer!;
+            IEnumerable<XElement> drawn = shapes.End(
+                end, joint.Ball.Millimeters, OffsetOf(joint.Side), joint.ThreadStart.Millimeters, joint.Tip.Millimeters);
+            drawn = joint.Engaged is { } engaged ? drawn.Concat(shapes.Engaged(end, engaged)) : drawn;
+            drawn = joint.Nut is { } nut ? drawn.Concat(shapes.Nut(end, joint.Face, nut)) : drawn;
+            foreach (XElement element in drawn)
+            {
+                yield return element;
+            }
+        }
+
+        yield return shapes.Axis(from, to);
+    }
+}

@@ -1,0 +1,47 @@
+using System.Globalization;
+using TieRodCalc.Planning;
+using TieRodCalc.Rods;
+using TieRodCalc.Text;
+using UnitsNet;
+
+namespace TieRodCalc.Cli.Rendering;
+
+/// <summary>How the threads are started, step by step.</summary>
+internal sealed class StartText(LengthDisplay unit)
+{
+    /// <summary>What counted turns are worth.</summary>
+    public static string Guide { get; } =
+        "Counted turns are a guide, a turn more or less: nobody knows where a thread catches. The thread showing decides. What "
+        + "is given as \"at least\" holds over the wanted adjustment.";
+
+    /// <summary>The steps in their order.</summary>
+    public IEnumerable<string> Steps(RodParts parts, RodSolution solution)
+    {
+        StartProcedure start = solution.Start;
+        string first = Names.Of(start.First);
+        string second = start.First == RodSide.Inner ? "outer" : "inner";
+        string alone = $"{Number(start.AloneTurns)} turns";
+        string until = $"until {Both(start.ShowingBeforeSecond)} of its thread shows";
+        if (parts.OneJoint)
+        {
+            yield return $"Turn the inner end into the outer end: {alone} from flush with the face, {until}.";
+        }
+        else if (start.SleeveTurns is { } sleeveTurns)
+        {
+            yield return $"Run the {first} end in by itself: {alone} from flush with the face, {until}.";
+            yield return $"Start the {second} end.";
+            yield return $"Turn the sleeve {Number(sleeveTurns)} turns {Names.Of(start.SleeveDirection!.Value)}, seen from the inner end "
+                + "outward; both ends run in.";
+        }
+        else
+        {
+            yield return $"Turn the sleeve onto the {first} end: {alone} from flush with the face, {until}.";
+            yield return $"Turn the {second} end itself in: {Number(start.EndTurns!.Value)} turns, before it is "
+                + $"fitted{(solution.Lengthens is null ? "; take the nearest at which the joints line up" : string.Empty)}.";
+        }
+    }
+
+    private string Both(Length length) => Page.Whole(LengthFormat.Both(length, unit));
+
+    private static string Number(double value) => value.ToString("0.0", CultureInfo.InvariantCulture);
+}
