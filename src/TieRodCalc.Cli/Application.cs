@@ -42,6 +42,7 @@ internal static class Application
             ToeCommand.Make(terminal),
             ThreadCommand.Make(terminal),
             CheckCommand.Make(terminal),
+            SheetCommand.Make(terminal),
         };
         ParseResult parsed = root.Parse(args, new ParserConfiguration { ResponseFileTokenReplacer = null });
         if (parsed.Action is ParseErrorAction || (parsed.Action is null && parsed.Errors.Count > 0))

@@ -3,9 +3,9 @@ using System.CommandLine;
 namespace TieRodCalc.Cli.Commands;
 
 /// <summary>An option that names a file to be written, such as <c>--picture FILE</c>, and <c>--force</c> beside it.</summary>
-internal sealed class NamedFile(string option, string description)
+internal sealed class NamedFile(string option, string description, bool required = false)
 {
-    private readonly Option<string?> _file = new(option) { Description = description, HelpName = "FILE" };
+    private readonly Option<string?> _file = new(option) { Description = description, HelpName = "FILE", Required = required };
 
     private readonly Option<bool> _force = new("--force") { Description = "Overwrite the file where it exists." };
 
@@ -15,6 +15,9 @@ internal sealed class NamedFile(string option, string description)
         command.Add(_file);
         command.Add(_force);
     }
+
+    /// <summary>The file as it was named, or null.</summary>
+    public string? Path(ParseResult parsed) => parsed.GetValue(_file);
 
     /// <summary>Writes the file where one is asked for.</summary>
     /// <returns>False where it cannot be written; that has been said then.</returns>

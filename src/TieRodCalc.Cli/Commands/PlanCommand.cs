@@ -14,17 +14,20 @@ internal static class PlanCommand
             "plan",
             "Plan the rods of a job: verdict, cut, setting, limits, adjustment, what a turn does, how to start the threads.\n"
             + "Example: tierodcalc plan catalog-samples/jobs/car-27-short-sleeve.yaml --with longer-sleeve"));
-        Option<string?> with = new("--with")
-        {
-            Description = "Plan the rods that do not fit with this remedy, as a plan without it names them.",
-            HelpName = "REMEDY",
-        };
+        Option<string?> with = With();
         command.Add(with);
         NamedFile picture = new("--picture", "The drawings of the rods, to scale, as SVG, into this file.");
         picture.AddTo(command);
         command.SetAction(parsed => Run(source, parsed.GetValue(with), picture, parsed, terminal));
         return command;
     }
+
+    /// <summary>The option by which a remedy is asked for.</summary>
+    public static Option<string?> With() => new("--with")
+    {
+        Description = "Plan the rods that do not fit with this remedy, as a plan without it names them.",
+        HelpName = "REMEDY",
+    };
 
     private static int Run(JobSource source, string? with, NamedFile picture, ParseResult parsed, Terminal terminal)
     {

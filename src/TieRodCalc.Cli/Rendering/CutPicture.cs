@@ -20,7 +20,8 @@ internal static class CutPicture
     /// <param name="cut">What to cut off it.</param>
     /// <param name="unit">The job's unit.</param>
     /// <param name="id">What sets the ids within it apart from those of another picture on the same page.</param>
-    public static XElement Of(string rod, RodSide side, ThreadedEnd end, CutAdvice cut, LengthDisplay unit, string id)
+    /// <param name="width">How wide it is; narrower than the rod's own drawing, it says less.</param>
+    public static XElement Of(string rod, RodSide side, ThreadedEnd end, CutAdvice cut, LengthDisplay unit, string id, double width)
     {
         IReadOnlyList<Measure> measures = RodMeasures.Of(side, end, cut);
         double center = end.CenterToTip.Nominal.Millimeters;
@@ -28,9 +29,9 @@ internal static class CutPicture
         double mark = cut.MarkFromCenter.Millimeters;
         double start = center - end.ThreadLength.Nominal.Millimeters;
         double head = RodShapes.HeadOf(end);
-        PaperScale paper = PaperScale.For(center + (2 * head), RodPicture.Width - (2 * Side));
+        PaperScale paper = PaperScale.For(center + (2 * head), width - (2 * Side));
         double drawn = (center + (2 * head)) * paper.Units;
-        double left = (RodPicture.Width - drawn) / 2;
+        double left = (width - drawn) / 2;
         Scale across = new(-head, center + head, left, left + drawn);
 
         double half = RodShapes.HeightOf(end) * 1.1;
@@ -38,7 +39,7 @@ internal static class CutPicture
         double up = (half * paper.Units) + 8;
         double axis = Header + (straight is null ? half * paper.Units : up + 6) + (offset * paper.Units);
         DimensionLines lines = new(unit);
-        DimensionLanes lanes = new(across, RodPicture.Width, Gap);
+        DimensionLanes lanes = new(across, width, Gap);
         IReadOnlyList<LaidDimension> laid = lanes.Of(
             measures.Where(measure => !measure.Straight).OrderBy(measure => measure.To - measure.From),
             lines.WidthOf);
@@ -49,7 +50,6 @@ internal static class CutPicture
         RodShapes shapes = new(across, axis, hatching);
         List<XElement> content =
         [
-            Svg.Hatching(hatching),
             .. shapes.End(end, 0, offset, start, mark, center),
             shapes.Axis(-head, center + head),
             shapes.ScribeLine(end, mark),
@@ -60,11 +60,11 @@ internal static class CutPicture
         }
 
         content.AddRange(lines.Below(laid, axis, first));
-        content.Add(Svg.Label(2, 20, Svg.Shortened($"{Names.Of(side)} end before the cut: {end.Info.Id}", RodPicture.Width / 2)));
+        content.Add(Svg.Label(2, 20, Svg.Shortened($"{Names.Of(side)} end before the cut: {end.Info.Id}", width - 4)));
         content.AddRange(new ScaleBar(unit).Draw(
-            paper, height, "Heavy line: scribe and cut here. Hatched: waste. Head and bend are only indicated."));
+            paper, height, width < RodPicture.Width ? string.Empty : "Heavy line: cut here. Hatched: waste. Head and bend are only indicated."));
         XElement picture = Svg.Picture(
-            RodPicture.Width,
+            width,
             height,
             $"Rod {rod}: where the {Names.Of(side)} end is cut",
             string.Join(' ', measures.Select(measure => $"{measure.Label(unit)}, {measure.Words}.")),

@@ -49,15 +49,15 @@ internal sealed class CutText(Page page, LengthDisplay unit)
         page
             .Drawing(RodSketch.Of(end, cut, measures))
             .Row(name, $"CUT {Both(cut.Recommended)} off the tip; scribe it by any of these, they are one place:")
-            .Row("  from the old tip", Both(cut.Recommended))
-            .Row("  from the ball center", $"{Both(cut.MarkFromCenter)}, along the thread axis");
+            .Row($"  {measures[1].Letter} from the old tip", Both(cut.Recommended))
+            .Row($"  {measures[0].Letter} from the ball center", $"{Both(cut.MarkFromCenter)}, along the thread axis");
         if (cut.StraightFromCenter is { } straight)
         {
-            page.Row("  the same, straight", $"{Both(straight)}, ball center to new tip across the bend");
+            page.Row($"  {measures[3].Letter} the same, straight", $"{Both(straight)}, ball center to new tip across the bend");
         }
 
         page
-            .Row("  full thread left", Both(cut.ThreadLeft))
+            .Row($"  {measures[2].Letter} full thread left", Both(cut.ThreadLeft))
             .Row("  least that works", Both(cut.Least, LengthRounding.Up))
             .Row("  most that works", $"{Both(cut.Most, LengthRounding.Down)}: {Both(cut.Spare, LengthRounding.Down)} may still be "
                 + "taken off by mistake");

@@ -23,21 +23,30 @@ internal sealed record DimensionLanes(Scale Scale, double Right, double Gap)
         List<LaidDimension> laid = [];
         foreach (Measure measure in measures)
         {
-            laid.Add(Places(measure, width(measure)).Select(place => InFreeLane(place, laid)).MinBy(place => place.Lane)!);
+            laid.Add(Places(measure, width(measure)).SelectMany(place => InFreeLanes(place, laid)).MinBy(place => Cost(place, laid))!);
         }
 
         return laid;
     }
 
-    private LaidDimension InFreeLane(LaidDimension place, List<LaidDimension> laid)
+    /// <summary>A place further out costs a lane; a label that a line passes costs a little more.</summary>
+    private double Cost(LaidDimension place, List<LaidDimension> laid)
     {
-        int lane = 0;
-        while (laid.Exists(other => other.Lane == lane && Meets(place, other)))
-        {
-            lane++;
-        }
+        const double LineThroughLabel = 1.5;
+        return place.Lane + (LineThroughLabel * laid.Count(other =>
+            (other.Lane > place.Lane && Passes(other, place)) || (other.Lane < place.Lane && Passes(place, other))));
+    }
 
-        return place with { Lane = lane };
+    /// <summary>Whether an extension line of a dimension passes another one's label.</summary>
+    private bool Passes(LaidDimension line, LaidDimension label) => Overlap(line.From, line.From, label.Label, label.Label + label.Width, Gap / 2)
+        || Overlap(line.To, line.To, label.Label, label.Label + label.Width, Gap / 2);
+
+    private IEnumerable<LaidDimension> InFreeLanes(LaidDimension place, List<LaidDimension> laid)
+    {
+        int lanes = laid.Count == 0 ? 1 : laid.Max(other => other.Lane) + 2;
+        return from lane in Enumerable.Range(0, lanes)
+               where !laid.Exists(other => other.Lane == lane && Meets(place, other))
+               select place with { Lane = lane };
     }
 
     /// <summary>Lines may follow each other closely; beside a label there is a gap.</summary>

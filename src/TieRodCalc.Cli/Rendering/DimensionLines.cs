@@ -8,7 +8,7 @@ namespace TieRodCalc.Cli.Rendering;
 internal sealed class DimensionLines(LengthDisplay unit)
 {
     /// <summary>From one lane to the next.</summary>
-    public const double LaneHeight = 23;
+    public const double LaneHeight = 21;
 
     private const double Arrow = 9;
     private const double Overshoot = 5;
@@ -77,12 +77,15 @@ internal sealed class DimensionLines(LengthDisplay unit)
         string head = inside
             ? $"M0 0 l{N(Arrow)} -3 v6 Z M{N(length)} 0 l-{N(Arrow)} -3 v6 Z"
             : $"M0 0 l-{N(Arrow)} -3 v6 Z M{N(length)} 0 l{N(Arrow)} -3 v6 Z";
+        (string, string)[] size = measure.SeenShortened
+            ? []
+            : [("data-length-mm", Svg.Exact(measure.Missing ? measure.To - measure.From : measure.Value.Millimeters))];
         return Svg.Element(
             "g",
             [
                 ("class", "dimension"),
                 ("data-name", measure.Name),
-                ("data-length-mm", Svg.Exact(measure.Missing ? measure.To - measure.From : measure.Value.Millimeters)),
+                .. size,
                 ("transform", $"translate({N(fromX)} {N(fromY)}) rotate({Svg.Exact(degrees)})"),
             ],
             Svg.Path($"M0 0 H{N(length)}", measure.Missing ? 2.6 : 0.9),

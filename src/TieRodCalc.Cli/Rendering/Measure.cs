@@ -19,6 +19,9 @@ internal sealed record Measure(string Letter, string Name, string Words, Length 
     /// <summary>True of a line that is measured straight from ball center to ball center or across a bend.</summary>
     public bool Straight { get; init; }
 
+    /// <summary>True of a line that does not lie in the paper: it is drawn shorter than it is.</summary>
+    public bool SeenShortened { get; init; }
+
     /// <summary>True of what is missing.</summary>
     public bool Missing { get; init; }
 

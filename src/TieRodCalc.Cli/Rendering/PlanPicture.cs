@@ -27,7 +27,9 @@ internal static class PlanPicture
             content.Add(Svg.Label(2, height + 22, Svg.Shortened(title, TitleWidth)));
             words.Add(title + ".");
             height += TitleHeight;
-            foreach (XElement picture in OfRod(planned, job.Units, index.ToString(CultureInfo.InvariantCulture)))
+            string id = index.ToString(CultureInfo.InvariantCulture);
+            foreach (XElement picture in
+                (XElement[])[.. OfCuts(planned, job.Units, id, RodPicture.Width), RodPicture.Of(planned, job.Units, id)])
             {
                 words.Add($"{picture.Element(Svg.Space + "title")!.Value}: {picture.Element(Svg.Space + "desc")!.Value}");
                 content.Add(Moved(picture, height));
@@ -38,21 +40,19 @@ internal static class PlanPicture
         return Svg.Picture(RodPicture.Width, height, name, string.Join(' ', words), content) + "\n";
     }
 
-    /// <summary>The drawings of one rod in the order in which they are used.</summary>
-    public static IEnumerable<XElement> OfRod(PlannedRod planned, LengthDisplay unit, string id)
+    /// <summary>The drawings of the ends of a rod that are cut.</summary>
+    public static IEnumerable<XElement> OfCuts(PlannedRod planned, LengthDisplay unit, string id, double width)
     {
         RodParts parts = planned.Rod.Parts;
         if (planned.Plan.Solution is { InnerCut: { IsNeeded: true } inner })
         {
-            yield return CutPicture.Of(planned.Name, RodSide.Inner, parts.Inner, inner, unit, $"{id}-inner");
+            yield return CutPicture.Of(planned.Name, RodSide.Inner, parts.Inner, inner, unit, $"{id}-inner", width);
         }
 
         if (planned.Plan.Solution is { OuterCut: { IsNeeded: true } outer })
         {
-            yield return CutPicture.Of(planned.Name, RodSide.Outer, parts.Outer!, outer, unit, $"{id}-outer");
+            yield return CutPicture.Of(planned.Name, RodSide.Outer, parts.Outer!, outer, unit, $"{id}-outer", width);
         }
-
-        yield return RodPicture.Of(planned, unit, $"{id}-made").Picture;
     }
 
     private static double HeightOf(XElement picture) =>

@@ -208,7 +208,7 @@ internal sealed class PlanText
         _page.Heading($"How far it adjusts from there, by {(oneJoint ? "turning the inner end" : "the sleeve alone")}");
         foreach ((string way, Travel travel) in new[] { ("shorter", solution.Shorter), ("longer", solution.Longer) })
         {
-            _page.Row(way, $"{AtMost(travel.Length)}, {Number(Math.Floor(travel.Turns * 100 + 1e-4) / 100, "0.00")} turns; "
+            _page.Row(way, $"{AtMost(travel.Length)}, {Turns(travel)} turns; "
                 + $"{PlanSentences.Of(travel)}");
         }
 
@@ -257,16 +257,22 @@ internal sealed class PlanText
 
     private void AddWarnings(PlannedRod planned)
     {
-        RodPlan plan = planned.Plan;
-        IEnumerable<PlanWarning> warnings = planned.Warnings.Where(warning =>
-            !IsHeadline(warning)
-            && !(warning.Code == WarningCode.SleeveCannotAdjust && plan.Verdict == Verdict.NotBuildable));
         _page.Heading("Mind, and what was assumed or not checked");
-        foreach (IGrouping<PlanWarning, PlanWarning> same in warnings.GroupBy(warning => warning with { End = null }))
+        foreach (string remark in Remarks(planned, _sentences))
         {
-            _page.Point(_sentences.Of(same.First(), bothEnds: same.Count() > 1));
+            _page.Point(remark);
         }
     }
+
+    /// <summary>The warnings of a plan that are no headlines, in sentences; what holds for both ends alike is said once.</summary>
+    public static IEnumerable<string> Remarks(PlannedRod planned, PlanSentences sentences) => planned.Warnings
+        .Where(warning => !IsHeadline(warning)
+            && !(warning.Code == WarningCode.SleeveCannotAdjust && planned.Plan.Verdict == Verdict.NotBuildable))
+        .GroupBy(warning => warning with { End = null })
+        .Select(same => sentences.Of(same.First(), bothEnds: same.Count() > 1));
+
+    /// <summary>Turns of a travel, never shown as more than they are.</summary>
+    public static string Turns(Travel travel) => Number(Math.Floor(travel.Turns * 100 + 1e-4) / 100, "0.00");
 
     public static bool IsHeadline(PlanWarning warning) => warning.Code is
         WarningCode.NotLocked or WarningCode.OneJointLocked or WarningCode.GivesWayUnderLoad or WarningCode.LoadNotChecked;

@@ -1,3 +1,4 @@
+using System.Globalization;
 using TieRodCalc.Parts;
 using TieRodCalc.Planning;
 using TieRodCalc.Rods;
@@ -14,7 +15,7 @@ internal static class RodMeasures
 
     /// <summary>Those of the rod as it is made; of a rod that cannot be built those that are missing.</summary>
     public static IReadOnlyList<Measure> Of(PlannedRod planned, RodLayout layout, LengthDisplay unit) =>
-        planned.Plan.Solution is { } made ? [.. Made(planned.Plan, made, layout)] : [.. Missing(planned.Plan, layout, unit)];
+        planned.Plan.Solution is { } made ? [.. Made(planned, made, layout)] : Missing(planned.Plan, layout, unit);
 
     /// <summary>Those by which an end is cut, in millimeters from its ball center.</summary>
     public static IReadOnlyList<Measure> Of(RodSide side, ThreadedEnd end, CutAdvice cut)
@@ -27,27 +28,28 @@ internal static class RodMeasures
             new(letters[letter], name, words, value, LengthRounding.Nearest, from, to) { FromOutside = true };
         List<Measure> measures =
         [
-            Line(0, "mark-from-center", "ball center to the scribe line, along the thread axis", cut.MarkFromCenter, 0, mark),
-            Line(1, "cut", "old tip to the scribe line: what is cut off", cut.Recommended, mark, center),
-            Line(2, "thread-left", "full thread that is left", cut.ThreadLeft, start, mark),
+            Line(0, "mark-from-center", "ball center to line", cut.MarkFromCenter, 0, mark),
+            Line(1, "cut", "old tip to line", cut.Recommended, mark, center),
+            Line(2, "thread-left", "full thread left", cut.ThreadLeft, start, mark),
         ];
         if (cut.StraightFromCenter is { } straight)
         {
             measures.Add(
-                Line(3, "straight-from-center", "ball center straight to the new tip, across the bend", straight, 0, mark)
+                Line(3, "straight-from-center", "center to line, straight", straight, 0, mark)
                     with { Straight = true });
         }
 
         return measures;
     }
 
-    private static IEnumerable<Measure> Made(RodPlan plan, RodSolution made, RodLayout layout)
+    private static IEnumerable<Measure> Made(PlannedRod planned, RodSolution made, RodLayout layout)
     {
         yield return new(
-            "A", "center-to-center", "center to center", plan.Target, LengthRounding.Nearest, 0, layout.Axial.Millimeters)
+            "A", "center-to-center", "center to center", planned.Plan.Target, LengthRounding.Nearest, 0, layout.Axial.Millimeters)
         {
             FromOutside = true,
             Straight = true,
+            SeenShortened = RodShapes.IsSeenShortened(planned.Rod.Parts),
         };
         foreach (Measure measure in Joint(layout.Inner, made.Inner, "BCD"))
         {
@@ -69,16 +71,16 @@ internal static class RodMeasures
     {
         string side = Names.Of(place.Side);
         yield return Between(
-            letters[..1], $"showing-{side}", $"{side} thread showing", joint.Showing, LengthRounding.Nearest, place.ThreadStart, place.Face)
+            letters[..1], $"showing-{side}", $"{side} showing", joint.Showing, LengthRounding.Nearest, place.ThreadStart, place.Face)
             with { FromOutside = true };
         yield return Between(
-            letters[1..2], $"inserted-{side}", $"{side} end inserted", joint.Insertion, LengthRounding.Nearest, place.Face, place.Tip);
+            letters[1..2], $"inserted-{side}", $"{side} inserted", joint.Insertion, LengthRounding.Nearest, place.Face, place.Tip);
         if (place.Engaged is { } engaged)
         {
             yield return Between(
                 letters[2..],
                 $"engaged-{side}",
-                $"{side} thread engaged",
+                $"{side} engaged",
                 joint.Engaged,
                 LengthRounding.Down,
                 engaged.Shortest,
@@ -86,26 +88,40 @@ internal static class RodMeasures
         }
     }
 
-    private static IEnumerable<Measure> Missing(RodPlan plan, RodLayout layout, LengthDisplay unit)
+    /// <summary>
+    /// What is missing as it lies at one length. What is missing at another length only, or partly at each of two ends, is no place of
+    /// its size in the drawing and is left to the words; where that is all, the first place is shown without its size.
+    /// </summary>
+    private static List<Measure> Missing(RodPlan plan, RodLayout layout, LengthDisplay unit)
     {
-        int number = 0;
+        List<Measure> found = [];
         foreach (BindingLimit binding in plan.Binding)
         {
-            // Where all that is missing is shown at one end, nothing is to be seen at the other.
-            if (layout.Missing(binding) is { } place && place.Width.Millimeters > LeastSeen)
+            if (layout.Missing(binding) is { } place && Math.Abs((place.Width - binding.MissedBy).Millimeters) < LeastSeen)
             {
-                number++;
-                yield return new(
-                    number.ToString(System.Globalization.CultureInfo.InvariantCulture),
-                    "missing",
-                    $"{Names.Of(binding.Limit, binding.End)} misses by {LengthFormat.Decimal(binding.MissedBy, unit)}",
-                    binding.MissedBy,
-                    LengthRounding.Nearest,
-                    place.Shortest.Millimeters,
-                    place.Longest.Millimeters) { Missing = true };
+                string size = LengthFormat.Decimal(binding.MissedBy, unit);
+                found.Add(Miss(found.Count + 1, $"{Names.Of(binding.Limit, binding.End)}: {size} missing", binding, place));
             }
         }
+
+        return found.Count > 0 ? found
+            : [.. (from binding in plan.Binding
+                  let place = layout.Missing(binding)
+                  where place is not null && place.Width.Millimeters > LeastSeen
+                  select Miss(1, Names.Of(binding.Limit, binding.End), binding, place)).Take(1)];
     }
+
+    private static Measure Miss(int number, string words, BindingLimit binding, LengthSpan place) => new(
+        number.ToString(CultureInfo.InvariantCulture),
+        "missing",
+        words,
+        binding.MissedBy,
+        LengthRounding.Nearest,
+        place.Shortest.Millimeters,
+        place.Longest.Millimeters)
+    {
+        Missing = true,
+    };
 
     private static Measure Between(
         string letter, string name, string words, Length value, LengthRounding rounding, Length one, Length other) => new(

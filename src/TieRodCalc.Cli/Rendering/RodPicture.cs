@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Xml.Linq;
 using TieRodCalc.Parts;
 using TieRodCalc.Planning;
@@ -19,17 +20,15 @@ internal sealed class RodPicture
     private readonly LengthDisplay _unit;
     private readonly RodLayout _layout;
     private readonly RodParts _parts;
+    private readonly IReadOnlyList<Measure> _measures;
     private readonly string _id;
 
     private RodPicture(PlannedRod planned, LengthDisplay unit, string id)
     {
         (_planned, _unit, _id, _parts) = (planned, unit, id, planned.Rod.Parts);
         _layout = RodLayout.Of(planned.Rod, planned.Request, planned.Plan);
-        Measures = RodMeasures.Of(planned, _layout, unit);
+        _measures = RodMeasures.Of(planned, _layout, unit);
     }
-
-    /// <summary>The dimensions that stand in it.</summary>
-    public IReadOnlyList<Measure> Measures { get; }
 
     private RodPlan Plan => _planned.Plan;
 
@@ -37,14 +36,10 @@ internal sealed class RodPicture
     /// <param name="planned">The rod and its plan.</param>
     /// <param name="unit">The job's unit.</param>
     /// <param name="id">What sets the ids within it apart from those of another picture on the same page.</param>
-    public static (XElement Picture, IReadOnlyList<Measure> Measures) Of(PlannedRod planned, LengthDisplay unit, string id)
-    {
-        RodPicture picture = new(planned, unit, id);
-        return (picture.Draw(), picture.Measures);
-    }
+    public static XElement Of(PlannedRod planned, LengthDisplay unit, string id) => new RodPicture(planned, unit, id).Draw();
 
     /// <summary>How the parts lie, in words.</summary>
-    private string Words => string.Join(' ', Measures.Select(measure =>
+    private string Words => string.Join(' ', _measures.Select(measure =>
         $"{measure.Label(_unit)}{(measure.Missing ? string.Empty : $", {measure.Words}")}."));
 
     private string Name => Plan.Solution is not null
@@ -64,19 +59,19 @@ internal sealed class RodPicture
         double above = Math.Max(high, (offsets.Max() + RodShapes.HeightOf(_parts.Inner)) * 1.1) * paper.Units;
         double below = Math.Max(high, (-offsets.Min() + RodShapes.HeightOf(_parts.Inner)) * 1.1) * paper.Units;
         const double Header = 32;
-        Measure? overall = Measures.FirstOrDefault(measure => measure.Straight);
+        Measure? overall = _measures.FirstOrDefault(measure => measure.Straight);
         double top = Header + (overall is null ? 8 : DimensionLines.LaneHeight);
         double axis = top + above;
 
         DimensionLines lines = new(_unit);
         DimensionLanes lanes = new(across, Width, Gap);
         IReadOnlyList<LaidDimension> laid = lanes.Of(
-            Measures.Where(measure => !measure.Straight), lines.WidthOf);
+            _measures.Where(measure => !measure.Straight), lines.WidthOf);
         double first = axis + below + 16;
-        double height = first + ((laid.Count == 0 ? 0 : laid.Max(dimension => dimension.Lane) + 1) * DimensionLines.LaneHeight) + 22;
+        double height = first + ((laid.Count == 0 ? 0 : laid.Max(dimension => dimension.Lane) + 1) * DimensionLines.LaneHeight) + 14;
 
         string hatching = $"hatch-{_id}";
-        List<XElement> content = [Svg.Hatching(hatching), .. Parts(new RodShapes(across, axis, hatching), hatching, from, to)];
+        List<XElement> content = [.. Parts(new RodShapes(across, axis, hatching), hatching, from, to)];
         if (overall is not null)
         {
             (double X, double Y) Center(double at, double offset) => (across.At(at), axis - (offset * paper.Units));
@@ -89,8 +84,10 @@ internal sealed class RodPicture
         PartInfo outer = _parts.Outer?.Info ?? _parts.Socket!.Info;
         content.Add(Svg.Label(2, 20, Svg.Shortened($"inner end: {_parts.Inner.Info.Id}", HalfWidth)));
         content.Add(Svg.Label(Width - 2, 20, Svg.Shortened($"outer end: {outer.Id}", HalfWidth), "end"));
-        content.AddRange(new ScaleBar(_unit).Draw(
-            paper, height, "Black: engaged thread. Heads, nut widths and bends are only indicated."));
+        string seen = RodShapes.IsSeenShortened(_parts)
+            ? $"Outer end bent {_parts.Clocking!.Value.Degrees.ToString("0.#", CultureInfo.InvariantCulture)} deg to the inner one: A is seen shortened."
+            : "Heads, nut widths and bends are only indicated.";
+        content.AddRange(new ScaleBar(_unit).Draw(paper, height, $"Black: engaged thread. {seen}"));
         XElement picture = Svg.Picture(Width, height, Name, Words, content);
         picture.SetAttributeValue("data-scale", Svg.Exact(paper.PaperPerMm));
         return picture;
@@ -107,7 +104,7 @@ internal sealed class RodPicture
         [
             -RodShapes.HeadOf(_parts.Inner), _layout.Axial.Millimeters + outerHead,
             .. Joints().SelectMany(joint => new[] { joint.Tip, joint.Face, joint.Nut ?? joint.Face }).Select(place => place.Millimeters),
-            .. Measures.SelectMany(measure => new[] { measure.From, measure.To }),
+            .. _measures.SelectMany(measure => new[] { measure.From, measure.To }),
         ];
         return (places.Min(), places.Max());
     }
@@ -132,7 +129,7 @@ internal sealed class RodPicture
 
         foreach (JointLayout joint in Joints())
         {
-            ThreadedEnd end = joint.Side == RodSide.Inner ? _parts.Inner : _parts.Outer!;
+            ThreadedEnd end = _parts.EndAt(joint.Side);
             IEnumerable<XElement> drawn = shapes.End(
                 end, joint.Ball.Millimeters, OffsetOf(joint.Side), joint.ThreadStart.Millimeters, joint.Tip.Millimeters);
             drawn = joint.Engaged is { } engaged ? drawn.Concat(shapes.Engaged(end, engaged)) : drawn;

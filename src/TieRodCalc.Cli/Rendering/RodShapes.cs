@@ -54,6 +54,10 @@ internal sealed class RodShapes(Scale across, double axis, string hatching)
             : outer;
     }
 
+    /// <summary>Whether the two bends do not lie in one plane, so that the line of the balls is drawn shorter than it is.</summary>
+    public static bool IsSeenShortened(RodParts parts) =>
+        parts is { Inner.IsBent: true, Outer.IsBent: true, Clocking: { } clocking } && Math.Abs(Math.Sin(clocking.Radians)) > 1e-6;
+
     /// <summary>An end with its thread, from ball to tip; what is cut off is hatched where it is shown.</summary>
     /// <param name="end">The part.</param>
     /// <param name="ball">Place of the ball center.</param>
@@ -80,7 +84,11 @@ internal sealed class RodShapes(Scale across, double axis, string hatching)
         yield return Svg.Path($"M{X(start)} {Y(major)} V{Y(-major)}", Outline);
         if (waste is { } old)
         {
-            yield return Area($"M{X(tip)} {Y(major)} H{X(old)} V{Y(-major)} H{X(tip)} Z", $"url(#{hatching})", Thin);
+            string cut = $"M{X(tip)} {Y(major)} H{X(old)} V{Y(-major)} H{X(tip)} Z";
+            foreach (XElement element in Hatched(hatching, cut, (tip, major), (old, -major)))
+            {
+                yield return element;
+            }
         }
 
         foreach (XElement head in Head(ball, offset, major))
@@ -153,6 +161,16 @@ internal sealed class RodShapes(Scale across, double axis, string hatching)
     public string X(double millimeters) => Svg.Number(across.At(millimeters));
 
     public string Y(double above) => Svg.Number(axis - (above * _perMm));
+
+    /// <summary>An area filled with slanted lines, between two corners in millimeters along and above the thread axis.</summary>
+    public IEnumerable<XElement> Hatched(string id, string points, (double At, double Above) one, (double At, double Above) other) =>
+        Svg.Hatched(
+            id,
+            points,
+            across.At(one.At),
+            axis - (one.Above * _perMm),
+            across.At(other.At),
+            axis - (other.Above * _perMm));
 
     public static XElement Area(string points, string fill, double stroke = Outline) => Svg.Element(
         "path",

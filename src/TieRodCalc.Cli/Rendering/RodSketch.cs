@@ -35,7 +35,7 @@ internal static class RodSketch
         grid.Row(axis, innerFace + 1, outerFace - 1, '/');
         foreach (JointLayout joint in joints)
         {
-            ThreadedEnd end = joint.Side == RodSide.Inner ? parts.Inner : parts.Outer!;
+            ThreadedEnd end = parts.EndAt(joint.Side);
             int face = Column(across, joint.Face.Millimeters);
             int inward = joint.Side == RodSide.Inner ? 1 : -1;
             grid.Row(axis, face + inward, Column(across, HoleEnd(parts, layout, joint)), ' ');

@@ -28,7 +28,7 @@ internal sealed class ScaleBar(LengthDisplay unit)
         (double mm, string words) = bars.Last(bar => bar.Mm * paper.Units <= Longest || bar == bars[0]);
         double length = mm * paper.Units;
         yield return Svg.Path($"M2 {Svg.Number(height - 12)} v10 M2 {Svg.Number(height - 7)} h{Svg.Number(length)} m0 -5 v10", 1.2);
-        XElement label = Svg.Label(length + 10, height - 3, $"{words}, scale {paper}. {note}");
+        XElement label = Svg.Label(length + 10, height - 3, $"{words}, scale {paper}. {note}".TrimEnd());
         label.SetAttributeValue("font-size", "12");
         yield return label;
     }

@@ -18,13 +18,16 @@ internal sealed class SleeveShapes(RodShapes shapes, RodParts parts, RodLayout l
         double left = layout.Inner.Face.Millimeters;
         double right = layout.Outer?.Face.Millimeters ?? layout.Axial.Millimeters;
         (double At, double Radius)[] profile = [.. Profile(right)];
+        string walls = string.Join(' ', from side in (int[])[1, -1]
+                                        let bore = profile.Select(point => $"L{Point(point.At, side * point.Radius)}")
+                                        select $"M{Point(left, side * _outside)} {string.Join(' ', bore)} L{Point(right, side * _outside)} Z");
+        foreach (XElement element in shapes.Hatched(hatching, walls, (left, _outside), (right, -_outside)))
+        {
+            yield return element;
+        }
+
         foreach (int side in (int[])[1, -1])
         {
-            string bore = string.Join(' ', profile.Select(point => $"L{Point(point.At, side * point.Radius)}"));
-            yield return Svg.Element(
-                "path",
-                [("d", $"M{Point(left, side * _outside)} {bore} L{Point(right, side * _outside)} Z"), ("fill", $"url(#{hatching})")]);
-
             // The middle of a sleeve that is bored from both ends is one piece: no line along the axis.
             string edges = string.Join(' ', profile.Select((point, index) =>
             {
@@ -118,7 +121,8 @@ internal sealed class SleeveShapes(RodShapes shapes, RodParts parts, RodLayout l
             foreach (int side in (int[])[1, -1])
             {
                 yield return RodShapes.Area(
-                    $"M{Point(near, side * _outside)} L{Point(near, side * high)} L{Point(far, side * high)} L{Point(far, side * _outside)} Z",
+                    $"M{Point(near, side * _outside)} L{Point(near, side * high)} L{Point(far, side * high)} "
+                        + $"L{Point(far, side * _outside)} Z",
                     "white");
             }
         }
@@ -130,7 +134,7 @@ internal sealed class SleeveShapes(RodShapes shapes, RodParts parts, RodLayout l
         return Svg.Path(points, 1.6, known ? null : "7 3");
     }
 
-    private ThreadedEnd EndAt(JointLayout joint) => joint.Side == RodSide.Inner ? parts.Inner : parts.Outer!;
+    private ThreadedEnd EndAt(JointLayout joint) => parts.EndAt(joint.Side);
 
     private string Point(double at, double above) => $"{shapes.X(at)} {shapes.Y(above)}";
 }

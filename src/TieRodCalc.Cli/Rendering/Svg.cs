@@ -57,6 +57,28 @@ internal static class Svg
             [("id", id), ("width", "8"), ("height", "8"), ("patternUnits", "userSpaceOnUse")],
             Element("path", [("d", "M0 8 L8 0"), ("stroke", "black"), ("stroke-width", "0.7")])));
 
+    /// <summary>
+    /// An area filled with slanted lines. They are lines, no pattern: printed patterns become coarse pictures.
+    /// </summary>
+    /// <param name="id">An id for the area, of its own on a page.</param>
+    /// <param name="points">The area.</param>
+    /// <param name="left">A rectangle around it.</param>
+    /// <param name="top">Its top.</param>
+    /// <param name="right">Its right.</param>
+    /// <param name="bottom">Its bottom.</param>
+    public static IEnumerable<XElement> Hatched(string id, string points, double left, double top, double right, double bottom)
+    {
+        const double Step = 6;
+        double height = bottom - top;
+        IEnumerable<string> lines =
+            from line in Enumerable.Range(0, (int)((right - left + height) / Step) + 1)
+            select $"M{Number(left - height + (line * Step))} {Number(bottom)} l{Number(height)} -{Number(height)}";
+        yield return Element("defs", [], Element("clipPath", [("id", id)], Element("path", [("d", points)])));
+        XElement hatching = Path(string.Join(' ', lines), 0.6);
+        hatching.SetAttributeValue("clip-path", $"url(#{id})");
+        yield return hatching;
+    }
+
     /// <summary>How wide a text is at most, about.</summary>
     public static double WidthOf(string text)
     {

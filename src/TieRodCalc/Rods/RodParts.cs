@@ -79,7 +79,10 @@ public sealed record RodParts
     private static RodSide[] BothEnds { get; } = [RodSide.Inner, RodSide.Outer];
 
     /// <summary>The end with the external thread of a joint that the rod has.</summary>
-    internal ThreadedEnd EndAt(RodSide side) => side == RodSide.Inner ? Inner : Outer!;
+    /// <param name="side">One of <see cref="Joints"/>.</param>
+    /// <exception cref="ArgumentException">The rod has no such joint.</exception>
+    public ThreadedEnd EndAt(RodSide side) =>
+        side == RodSide.Inner ? Inner : Outer ?? throw new ArgumentException("The rod has one joint only.", nameof(side));
 
     /// <summary>The internal thread of a joint that the rod has.</summary>
     internal TappedHole HoleAt(RodSide side) => (Socket, side) switch
@@ -89,7 +92,9 @@ public sealed record RodParts
         _ => Sleeve!.Outer,
     };
 
-    internal JamNut? NutAt(RodSide side) => side == RodSide.Inner ? InnerNut : OuterNut;
+    /// <summary>The jam nut of a joint, or null where there is none.</summary>
+    /// <param name="side">Which joint.</param>
+    public JamNut? NutAt(RodSide side) => side == RodSide.Inner ? InnerNut : OuterNut;
 
     /// <summary>Lateral offset of an end's ball center; a socket is straight.</summary>
     internal double OffsetAt(RodSide side) => (side == RodSide.Inner ? Inner : Outer)?.Offset.Mm ?? 0;

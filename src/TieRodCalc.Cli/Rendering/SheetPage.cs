@@ -1,0 +1,74 @@
+using System.Xml.Linq;
+using TieRodCalc.Text;
+using TieRodCalc.Yaml;
+
+namespace TieRodCalc.Cli.Rendering;
+
+/// <summary>
+/// The bench sheet of a job: one HTML file that needs nothing else, one printed page a rod, black on white, for Letter and A4 alike.
+/// </summary>
+internal static class SheetPage
+{
+    /// <summary>
+    /// The margins leave 190 mm across on A4 and 259 mm down on Letter, the narrower and the shorter of the two; the drawings are
+    /// 180 mm wide. Nothing depends on printed backgrounds.
+    /// </summary>
+    private const string Style = """
+
+        @page { margin: 10mm; }
+        * { box-sizing: border-box; }
+        html { background: white; color: black; }
+        body { margin: 0; font-family: sans-serif; line-height: 1.18; }
+        section.rod { width: 184mm; margin: 0 auto; break-after: page; font-size: 9.5pt; }
+        section.rod:last-of-type { break-after: auto; }
+        section.dense { font-size: 8.7pt; }
+        section.denser { font-size: 8.1pt; line-height: 1.14; }
+        section.densest { font-size: 7.5pt; line-height: 1.1; }
+        h1, .job { font-size: 11pt; font-weight: normal; margin: 0; }
+        h2 { font-size: 16pt; margin: 0; line-height: 1.1; overflow-wrap: anywhere; }
+        h3 { font-size: 1.13em; margin: 0.45em 0 0.15em; border-top: 0.35mm solid black; padding-top: 0.2em; }
+        p, ul { margin: 0.15em 0; }
+        ul { padding-left: 1.5em; }
+        li, td, th, p { overflow-wrap: anywhere; }
+        ul.steps { list-style: none; padding-left: 0; font-size: 1.08em; }
+        ul.steps li { padding-left: 2em; text-indent: -2em; margin: 0.15em 0; }
+        svg { display: block; margin: 0; }
+        table { border-collapse: collapse; width: 100%; }
+        th, td { text-align: left; font-weight: normal; vertical-align: bottom; padding: 0.15em 0.3em 0.05em 0; }
+        th, td { border-bottom: 0.15mm solid black; }
+        th.part { font-weight: bold; padding-top: 0.25em; }
+        td.letter { font-weight: bold; width: 1.5em; }
+        thead th, thead td { border-bottom: 0.35mm solid black; }
+        .number { white-space: nowrap; }
+        .line { display: inline-block; width: 17mm; height: 1em; }
+        .box { display: inline-block; width: 1em; height: 1em; border: 0.35mm solid black; margin-right: 1em; vertical-align: -0.12em; }
+        .head { display: grid; grid-template-columns: 1fr auto; column-gap: 6mm; align-items: end; }
+        .sign { font-size: 9pt; text-align: right; }
+        .sign .line { width: 26mm; border-bottom: 0.2mm solid black; }
+        .two { display: grid; grid-template-columns: 90mm 90mm; column-gap: 4mm; }
+        .narrow { width: 90mm; }
+        .headline { border: 0.7mm solid black; padding: 0.2em 0.6em; font-weight: bold; font-size: 1.1em; margin: 0.3em 0; }
+        .cautions { columns: 2; column-gap: 5mm; font-size: 7.5pt; line-height: 1.12; }
+        .cautions li { break-inside: avoid; }
+
+        """;
+
+    /// <summary>The page of a job's plans.</summary>
+    public static string Of(Job job, IReadOnlyList<PlannedRod> plans, IReadOnlyList<Problem> notes)
+    {
+        string name = job.Name ?? "Tie rods";
+        XElement page = new(
+            "html",
+            new XAttribute("lang", "en"),
+            Html.Element(
+                "head",
+                Html.Element("meta", new XAttribute("charset", "utf-8")),
+                Html.Element("meta", new XAttribute("name", "viewport"), new XAttribute("content", "width=device-width, initial-scale=1")),
+                Html.Element("title", $"Bench sheet: {name}"),
+                Html.Element("style", Style)),
+            Html.Element(
+                "body",
+                Html.Element("main", plans.Select((planned, index) => new SheetSection(planned, job, notes, index).Make()))));
+        return $"<!DOCTYPE html>\n{page}\n";
+    }
+}

@@ -1,0 +1,221 @@
+using System.Globalization;
+using System.Xml.Linq;
+using TieRodCalc.Parts;
+using TieRodCalc.Planning;
+using TieRodCalc.Rods;
+using TieRodCalc.Text;
+using TieRodCalc.Yaml;
+using UnitsNet;
+
+namespace TieRodCalc.Cli.Rendering;
+
+/// <summary>One rod's page of a bench sheet.</summary>
+internal sealed class SheetSection(PlannedRod planned, Job job, IReadOnlyList<Problem> notes, int index)
+{
+    /// <summary>Half of the page, for an end that is cut.</summary>
+    private const double HalfWidth = 360;
+
+    private readonly RodPlan _plan = planned.Plan;
+    private readonly RodParts _parts = planned.Rod.Parts;
+    private readonly LengthDisplay _unit = job.Units;
+    private readonly PlanSentences _sentences = new(job.Units, planned.Rod.Parts.OneJoint);
+
+    /// <summary>The page.</summary>
+    public XElement Make()
+    {
+        string id = $"rod-{(index + 1).ToString(CultureInfo.InvariantCulture)}";
+        List<XElement> content = [Head(id), .. Headlines(), .. Drawing()];
+        content.AddRange(_plan.Solution is { } made ? Made(made) : NotMade());
+        content.AddRange(Mind());
+        return Html.Classed(
+            "section", $"rod {SheetHeight.Density(content)}".TrimEnd(), new XAttribute("aria-labelledby", id), content);
+    }
+
+    private string Both(Length length, LengthRounding rounding = LengthRounding.Nearest) =>
+        Page.Whole(LengthFormat.Both(length, _unit, rounding));
+
+    private XElement Head(string id)
+    {
+        string name = job.Name ?? "Tie rods";
+        string verdict = Names.Of(_plan.Verdict).ToUpperInvariant();
+        string with = planned.With is null ? string.Empty : $", WITH {planned.With}";
+        XElement title = Html.Element("h2", new XAttribute("id", id), $"Rod {planned.Name}: {verdict}{with}");
+        string wanted = $"Wanted: {Both(planned.Request.Target)} center to center, "
+            + $"{Short(planned.Request.Shorter)} shorter and {Short(planned.Request.Longer)} longer.";
+        return Html.Classed(
+            "div",
+            "head",
+            Html.Element(
+                "div",
+                index == 0 ? Html.Element("h1", name) : Html.Classed("p", "job", name),
+                title,
+                Html.Element("p", wanted),
+                planned.WithText is { } changed ? Html.Element("p", $"Changed, by the least that works: {changed}") : null),
+            Html.Classed(
+                "div",
+                "sign",
+                Html.Element("p", "made by ", Html.Line("made by")),
+                Html.Element("p", "checked by ", Html.Line("checked by")),
+                Html.Element("p", "date ", Html.Line("date"))));
+    }
+
+    private string Short(Length length, LengthRounding rounding = LengthRounding.Nearest) =>
+        Page.Whole(LengthFormat.Decimal(length, _unit, rounding));
+
+    private IEnumerable<XElement> Headlines()
+    {
+        if (_plan.Solution is null)
+        {
+            yield return Html.Classed("p", "headline", $"{RemedySentences.Reason(planned.Rod, _plan)} {PlanSentences.DoNotCut}");
+        }
+
+        foreach (PlanWarning headline in planned.Warnings.Where(PlanText.IsHeadline))
+        {
+            yield return Html.Classed("p", "headline", _sentences.Of(headline));
+        }
+    }
+
+    private IEnumerable<XElement> Drawing()
+    {
+        string id = $"rod{index.ToString(CultureInfo.InvariantCulture)}";
+        XElement rod = RodPicture.Of(planned, _unit, id);
+        yield return Html.Element("h3", rod.Element(Svg.Space + "title")!.Value);
+        yield return rod;
+    }
+
+    private IEnumerable<XElement> Made(RodSolution made)
+    {
+        SheetTables tables = new(_parts, _unit);
+        string id = $"rod{index.ToString(CultureInfo.InvariantCulture)}";
+        (RodSide Side, ThreadedEnd End, CutAdvice Cut)[] cut = [.. Cuts()];
+        bool both = cut.Length > 1;
+        XElement[] cuts = [.. PlanPicture.OfCuts(planned, _unit, id, HalfWidth).Zip(cut, (picture, each) => Block(
+            $"Cut the {Names.Of(each.Side)} end at the heavy line",
+            both ? [picture] : [picture, tables.Work(RodMeasures.Of(each.Side, each.End, each.Cut))]))];
+
+        XElement parts = Block("Measure the parts first; if one is off, plan again", tables.Parts());
+        IEnumerable<Measure> toCuts = cut.SelectMany(each => RodMeasures.Of(each.Side, each.End, each.Cut)).Where(_ => both);
+        XElement rod = Block("Measure the work", tables.Work(Measures().Concat(toCuts)), Html.Element("p", Engaged(made)));
+        XElement[] moves =
+        [
+            Block($"What a turn of the {Turned} does", Turns(made)),
+            Block(
+                $"How far it adjusts from there, by the {Turned} alone",
+                Html.Element("p", $"shorter {Adjusts(made.Shorter)}"),
+                Html.Element("p", $"longer {Adjusts(made.Longer)}")),
+        ];
+        (XElement[] left, XElement[] right) = cuts.Length switch
+        {
+            0 => ((XElement[])[parts], (XElement[])[rod, .. moves]),
+            1 => ([cuts[0], rod], [parts, .. moves]),
+            _ => ([cuts[0], rod, .. moves], [cuts[1], parts]),
+        };
+        yield return Html.Classed("div", "two", Html.Element("div", left), Html.Element("div", right));
+        yield return Html.Element("h3", "Do it in this order");
+        yield return Html.Classed(
+            "ul", "steps", new SheetSteps(_parts, _unit).Of(made).Select(step => Html.Element("li", Html.Box(), step)));
+    }
+
+    /// <summary>What stays together in the columns of the page.</summary>
+    private static XElement Block(string heading, params XElement[] content) =>
+        Html.Classed("div", "block", Html.Element("h3", heading), content);
+
+    private string Turned => _parts.OneJoint ? "inner end" : "sleeve";
+
+    private IEnumerable<Measure> Measures() =>
+        RodMeasures.Of(planned, RodLayout.Of(planned.Rod, planned.Request, _plan), _unit)
+            .Where(measure => measure.FromOutside)
+            .OrderBy(measure => measure.Letter, StringComparer.Ordinal);
+
+    private string Engaged(RodSolution made)
+    {
+        string Of(RodSide side, JointPlan joint) => $"{Names.Of(side)} {Short(joint.EngagedLeast, LengthRounding.Down)}, required "
+            + Short(joint.Required.Required, LengthRounding.Up);
+        string inner = Of(RodSide.Inner, made.Inner);
+        return $"Engaged at least, over the wanted adjustment: {(made.Outer is { } outer ? $"{inner}; {Of(RodSide.Outer, outer)}" : inner)}.";
+    }
+
+    private IEnumerable<(RodSide Side, ThreadedEnd End, CutAdvice Cut)> Cuts()
+    {
+        if (_plan.Solution?.InnerCut is { IsNeeded: true } inner)
+        {
+            yield return (RodSide.Inner, _parts.Inner, inner);
+        }
+
+        if (_plan.Solution?.OuterCut is { IsNeeded: true } outer)
+        {
+            yield return (RodSide.Outer, _parts.Outer!, outer);
+        }
+    }
+
+    private XElement Turns(RodSolution made)
+    {
+        if (made is not { PerTurn: { } turn, PerHalfTurn: { } half, Lengthens: { } lengthens })
+        {
+            return Html.Element("p", "It does not change the length: same hand and same pitch at both ends.");
+        }
+
+        List<(string Words, TurnEffect Effect)> rows = [("one turn", turn), ("half a turn", half)];
+        if (made.PerFlat is { } flat)
+        {
+            rows.Add(("one flat", flat));
+        }
+
+        string whose = planned.Request.ToeOfBothWheels ? "both wheels" : "this wheel";
+        return Html.Element(
+            "div",
+            Html.Element("p", $"{Names.Of(lengthens)}, seen from the inner end outward, lengthens."),
+            SheetTables.Table(
+                ["", "longer by", $"toe of {whose}", "at the plates"],
+                rows.Select(row => new object[]
+                {
+                    Html.Element("th", new XAttribute("scope", "row"), row.Words),
+                    SheetTables.Number(Short(row.Effect.Length)),
+                    SheetTables.Number(Toe(row.Effect)),
+                    SheetTables.Number(row.Effect.ToeAtPlates is { } plates ? Short(plates.Abs()) : "not computed"),
+                })));
+    }
+
+    private static string Toe(TurnEffect effect) => effect.Toe is { } toe
+        ? $"{Math.Abs(toe.Degrees).ToString("0.000", CultureInfo.InvariantCulture)} deg {(toe.Degrees >= 0 ? "in" : "out")}"
+        : "not computed";
+
+    private string Adjusts(Travel travel) =>
+        $"{Both(travel.Length, LengthRounding.Down)}, {PlanText.Turns(travel)} turns, {PlanSentences.Of(travel)}";
+
+    private IEnumerable<XElement> NotMade()
+    {
+        const int MostShown = 6;
+        yield return Html.Element("h3", "What is in the way");
+        yield return Html.Points(_plan.Binding.Select(_sentences.Of)
+            .Concat(_plan.Warnings.Where(warning => warning.Code == WarningCode.SleeveCannotAdjust).Select(warning => _sentences.Of(warning))));
+        if (planned.Remedies.Count > 0)
+        {
+            RemedySentences sentences = new(_unit);
+            bool pairs = planned.Remedies[0].Changes.Count > 1;
+            yield return Html.Element("h3", $"What would make it buildable, {(pairs ? "two changes together" : "each by itself")}");
+            yield return Html.Points(planned.Remedies.Take(MostShown).Select(remedy =>
+                $"{Names.Of(remedy)}: {sentences.Of(remedy)} Then {RemedySentences.Verdict(remedy)}."));
+            yield return Html.Element("p", "These sizes are the least that work, with nothing to spare.");
+        }
+
+        yield return Html.Element("h3", "Measure the parts: is one of them not as it was typed in?");
+        yield return Html.Classed("div", "narrow", new SheetTables(_parts, _unit).Parts());
+    }
+
+    private IEnumerable<XElement> Mind()
+    {
+        List<string> mind = [];
+        if (_plan.Solution is { } made)
+        {
+            mind.Add($"Worst case: {new WorstCaseSentences(_unit).Of(made.WorstCase)}");
+        }
+
+        mind.AddRange(PlanText.Remarks(planned, _sentences));
+        mind.AddRange(notes.Select(note => $"{ProblemText.Place(note)}: {note.Message}"));
+        yield return Html.Element("h3", "Mind, and what was assumed or not checked");
+        yield return Html.Points(mind);
+        yield return Html.Element("h3", "Cautions");
+        yield return Html.Classed("div", "cautions", Html.Points(Cautions.All.Append(Cautions.NotChecked)));
+    }
+}
