@@ -3,7 +3,9 @@ using System.Reflection.Metadata;
 using System.Reflection.PortableExecutable;
 using System.Text;
 using System.Xml.Linq;
+using TieRodCalc.Planning;
 using TieRodCalc.Text;
+using TieRodCalc.Yaml;
 
 namespace TieRodCalc.Cli.Tests;
 
@@ -91,6 +93,18 @@ public sealed class PackageTests(PackedLibraries packed) : IClassFixture<PackedL
         {
             Assert.Contains($"```csharp\n{ReadmePrograms.Code(ReadmePrograms.Readme(), program)}```\n", readme, StringComparison.Ordinal);
         }
+    }
+
+    [Fact]
+    public void The_job_in_the_readme_of_the_reader_is_sound_and_can_be_made()
+    {
+        string readme = File.ReadAllText(Path.Combine(Repository.Root, "src", "TieRodCalc.Yaml", "README.md"));
+        string file = readme.Split("```yaml\n")[1].Split("```")[0];
+        using MemoryStream content = new(Encoding.UTF8.GetBytes(file));
+        Reading<Job> reading = JobReader.Read(content, "README.md", ".");
+        Assert.Empty(reading.Problems);
+        JobRod rod = Assert.Single(reading.Value!.Rods);
+        Assert.Equal(Verdict.BuildableAfterCutting, RodPlanner.Plan(rod.Rod!, rod.Request!).Verdict);
     }
 
     [Fact]

@@ -1,6 +1,8 @@
 using System.Text.RegularExpressions;
+using TieRodCalc.Parts;
 using TieRodCalc.Planning;
 using TieRodCalc.Yaml;
+using UnitsNet;
 
 namespace TieRodCalc.Tests.Architecture;
 
@@ -75,6 +77,13 @@ public partial class ApiPageTests
         Assert.DoesNotMatch(@"\b(Deconstruct|PrintMembers|GetHashCode|EqualityContract|op_\w+)\b", page);
         Assert.Contains("public sealed record Price(decimal Amount, string Currency)\n```\n\n- `decimal Amount { get; init; }`: The amount",
             page, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_the_page_says_of_equal_lengths_is_true()
+    {
+        Assert.NotEqual(Length.FromInches(1), Length.FromMillimeters(25.4));
+        Assert.NotEqual(new Measured(Length.FromInches(1)), new Measured(Length.FromMillimeters(25.4)));
     }
 
     private static string Page() => ApiPage.Of(Introduction, typeof(RodPlanner).Assembly, typeof(JobReader).Assembly);
