@@ -1,5 +1,4 @@
 using System.Text.RegularExpressions;
-using TieRodCalc.Parts;
 using TieRodCalc.Planning;
 using TieRodCalc.Yaml;
 using UnitsNet;
@@ -83,7 +82,8 @@ public partial class ApiPageTests
     public void What_the_page_says_of_equal_lengths_is_true()
     {
         Assert.NotEqual(Length.FromInches(1), Length.FromMillimeters(25.4));
-        Assert.NotEqual(new Measured(Length.FromInches(1)), new Measured(Length.FromMillimeters(25.4)));
+        Assert.NotEqual(
+            new LengthSpan(Length.Zero, Length.FromInches(1)), new LengthSpan(Length.Zero, Length.FromMillimeters(25.4)));
     }
 
     private static string Page() => ApiPage.Of(Introduction, typeof(RodPlanner).Assembly, typeof(JobReader).Assembly);
