@@ -7,6 +7,7 @@ namespace TieRodCalc.Cli.Tests;
 /// Output shown in README and docs is what the program prints. Set the environment variable TIERODCALC_UPDATE_DOCS to write
 /// it anew.
 /// </summary>
+[Collection("README.md")]
 public sealed class DocumentTests
 {
     private const string End = "<!-- end -->";

@@ -9,8 +9,8 @@ namespace TieRodCalc.Text;
 /// (<c>cm</c>) as decimals: <c>9 in</c>, <c>8 15/16 in</c>, <c>8-15/16"</c>, <c>2.625in</c>, <c>212 mm</c>, <c>21.2 cm</c>.
 /// The decimal sign is a point whatever the culture; feet, exponents and grouped digits are not read, and a unit is always needed.
 /// At most 100 m.</para>
-/// <para>An inch value v becomes v * 254 / 10 millimeters, a fraction being (whole * denominator + numerator) / denominator inches;
-/// that is exact for every sixty-fourth up to 30 in.</para>
+/// <para>An inch value <c>v</c> becomes <c>v * 254 / 10</c> millimeters, a fraction being
+/// <c>(whole * denominator + numerator) / denominator</c> inches; that is exact for every sixty-fourth up to 30 in.</para>
 /// </remarks>
 public static class LengthText
 {

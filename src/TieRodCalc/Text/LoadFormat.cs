@@ -20,6 +20,9 @@ public static class LoadFormat
     }
 
     /// <summary>A stress in ksi with MPa beside it, or the other way round in a metric job.</summary>
+    /// <param name="stress">The stress, zero or more.</param>
+    /// <param name="unit">The unit of the job's lengths.</param>
+    /// <param name="rounding">Down for what a part can carry, up for what it has to.</param>
     public static string Of(Pressure stress, LengthDisplay unit, LengthRounding rounding = LengthRounding.Nearest)
     {
         string megapascals = Significant(stress.Megapascals, rounding) + " MPa";

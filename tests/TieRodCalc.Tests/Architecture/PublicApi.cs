@@ -36,7 +36,7 @@ internal static class PublicApi
         return text.ToString();
     }
 
-    private static string Kind(Type type)
+    public static string Kind(Type type)
     {
         bool record = type.GetMethod("<Clone>$") is not null
             || (type.IsValueType && type.GetMethod("PrintMembers", BindingFlags.NonPublic | BindingFlags.Instance) is not null);
@@ -72,7 +72,7 @@ internal static class PublicApi
     }
 
     /// <summary>Accessors, and what the compiler writes for a record.</summary>
-    private static bool IsWritten(MethodInfo method) =>
+    public static bool IsWritten(MethodInfo method) =>
         method.IsDefined(typeof(CompilerGeneratedAttribute)) || method.Name.StartsWith('<')
         || (method.IsSpecialName && !method.Name.StartsWith("op_", StringComparison.Ordinal));
 
@@ -81,7 +81,7 @@ internal static class PublicApi
     private static string Field(FieldInfo field) =>
         $"{Static(field.IsStatic)}{Name(new NullabilityInfoContext().Create(field))} {field.Name}";
 
-    private static string Property(PropertyInfo property)
+    public static string Property(PropertyInfo property)
     {
         MethodInfo? get = property.GetMethod is { IsPublic: true } getter ? getter : null;
         MethodInfo? set = property.SetMethod is { IsPublic: true } setter ? setter : null;
@@ -115,7 +115,7 @@ internal static class PublicApi
     private static string Static(bool isStatic) => isStatic ? "static " : "";
 
     /// <summary>A type with what is said about null.</summary>
-    private static string Name(NullabilityInfo info)
+    public static string Name(NullabilityInfo info)
     {
         Type type = info.Type.IsByRef ? info.Type.GetElementType()! : info.Type;
         if (Nullable.GetUnderlyingType(type) is { } value)
@@ -129,7 +129,7 @@ internal static class PublicApi
         return !type.IsValueType && info.ReadState == NullabilityState.Nullable ? name + "?" : name;
     }
 
-    private static string Name(Type type) =>
+    public static string Name(Type type) =>
         s_keywords.TryGetValue(type, out string? keyword) ? keyword
         : Nullable.GetUnderlyingType(type) is { } value ? Name(value) + "?"
         : type.IsGenericParameter ? type.Name
