@@ -7,23 +7,25 @@ using TieRodCalc.Text;
 namespace TieRodCalc.Cli.Rendering;
 
 /// <summary>An end before it is cut, with the scribe line and the dimensions by which it is found.</summary>
-internal static class CutPicture
+/// <param name="rod">The rod's name.</param>
+/// <param name="of">The end and its cut.</param>
+/// <param name="unit">The job's unit.</param>
+internal sealed class CutPicture(string rod, EndCut of, LengthDisplay unit)
 {
+    /// <summary>So many of an end's dimensions are needed to cut it: from the ball center and from the old tip.</summary>
+    public const int Needed = 2;
+
     private const double Side = 14;
     private const double Gap = 5;
-    private const double Header = 32;
 
     /// <summary>The picture.</summary>
-    /// <param name="rod">The rod's name.</param>
-    /// <param name="side">Which end.</param>
-    /// <param name="end">The part.</param>
-    /// <param name="cut">What to cut off it.</param>
-    /// <param name="unit">The job's unit.</param>
     /// <param name="id">What sets the ids within it apart from those of another picture on the same page.</param>
-    /// <param name="width">How wide it is; narrower than the rod's own drawing, it says less.</param>
-    public static XElement Of(string rod, RodSide side, ThreadedEnd end, CutAdvice cut, LengthDisplay unit, string id, double width)
+    /// <param name="width">How wide it is; narrower than the rod's own drawing, it has no title.</param>
+    /// <param name="needed">Whether it is left to what is needed.</param>
+    public XElement Draw(string id, double width, bool needed)
     {
-        IReadOnlyList<Measure> measures = RodMeasures.Of(side, end, cut);
+        (RodSide side, ThreadedEnd end, CutAdvice cut) = of;
+        IReadOnlyList<Measure> measures = [.. RodMeasures.Of(of).Take(needed ? Needed : int.MaxValue)];
         double center = end.CenterToTip.Nominal.Millimeters;
         double offset = end.Offset.Nominal.Millimeters;
         double mark = cut.MarkFromCenter.Millimeters;
@@ -36,15 +38,17 @@ internal static class CutPicture
 
         double half = RodShapes.HeightOf(end) * 1.1;
         Measure? straight = measures.FirstOrDefault(measure => measure.Straight);
+        bool narrow = width < RodPicture.Width;
+        double header = narrow ? 8 : 28;
         double up = (half * paper.Units) + 8;
-        double axis = Header + (straight is null ? half * paper.Units : up + 6) + (offset * paper.Units);
+        double axis = header + (straight is null ? half * paper.Units : up + 6) + (offset * paper.Units);
         DimensionLines lines = new(unit);
         DimensionLanes lanes = new(across, width, Gap);
         IReadOnlyList<LaidDimension> laid = lanes.Of(
             measures.Where(measure => !measure.Straight).OrderBy(measure => measure.To - measure.From),
             lines.WidthOf);
-        double first = axis + (half * paper.Units) + 14;
-        double height = first + ((laid.Max(dimension => dimension.Lane) + 1) * DimensionLines.LaneHeight) + 18;
+        double first = axis + (half * paper.Units) + 10;
+        double height = first + ((laid.Max(dimension => dimension.Lane) + 1) * DimensionLines.LaneHeight) + 14;
 
         string hatching = $"hatch-{id}";
         RodShapes shapes = new(across, axis, hatching);
@@ -60,9 +64,13 @@ internal static class CutPicture
         }
 
         content.AddRange(lines.Below(laid, axis, first));
-        content.Add(Svg.Label(2, 20, Svg.Shortened($"{Names.Of(side)} end before the cut: {end.Info.Id}", width - 4)));
+        if (!narrow)
+        {
+            content.Add(Svg.Label(2, 20, Svg.Shortened($"{Names.Of(side)} end before the cut: {end.Info.Id}", width - 4)));
+        }
+
         content.AddRange(new ScaleBar(unit).Draw(
-            paper, height, width < RodPicture.Width ? string.Empty : "Heavy line: cut here. Hatched: waste. Head and bend are only indicated."));
+            paper, height, narrow ? string.Empty : "Heavy line: cut here. Hatched: waste. Head and bend are only indicated."));
         XElement picture = Svg.Picture(
             width,
             height,

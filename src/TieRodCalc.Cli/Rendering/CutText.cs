@@ -45,7 +45,7 @@ internal sealed class CutText(Page page, LengthDisplay unit)
             return;
         }
 
-        IReadOnlyList<Measure> measures = RodMeasures.Of(side, end, cut);
+        IReadOnlyList<Measure> measures = RodMeasures.Of(new EndCut(side, end, cut));
         page
             .Drawing(RodSketch.Of(end, cut, measures))
             .Row(name, $"CUT {Both(cut.Recommended)} off the tip; scribe it by any of these, they are one place:")

@@ -38,7 +38,8 @@ internal sealed record DimensionLanes(Scale Scale, double Right, double Gap)
     }
 
     /// <summary>Whether an extension line of a dimension passes another one's label.</summary>
-    private bool Passes(LaidDimension line, LaidDimension label) => Overlap(line.From, line.From, label.Label, label.Label + label.Width, Gap / 2)
+    private bool Passes(LaidDimension line, LaidDimension label) =>
+        Overlap(line.From, line.From, label.Label, label.Label + label.Width, Gap / 2)
         || Overlap(line.To, line.To, label.Label, label.Label + label.Width, Gap / 2);
 
     private IEnumerable<LaidDimension> InFreeLanes(LaidDimension place, List<LaidDimension> laid)

@@ -1,7 +1,5 @@
 using System.Globalization;
 using System.Xml.Linq;
-using TieRodCalc.Planning;
-using TieRodCalc.Rods;
 using TieRodCalc.Text;
 using TieRodCalc.Yaml;
 
@@ -40,19 +38,12 @@ internal static class PlanPicture
         return Svg.Picture(RodPicture.Width, height, name, string.Join(' ', words), content) + "\n";
     }
 
-    /// <summary>The drawings of the ends of a rod that are cut.</summary>
+    /// <summary>The drawings of the ends of a rod that are cut; two in half a page's width each are left to what is needed.</summary>
     public static IEnumerable<XElement> OfCuts(PlannedRod planned, LengthDisplay unit, string id, double width)
     {
-        RodParts parts = planned.Rod.Parts;
-        if (planned.Plan.Solution is { InnerCut: { IsNeeded: true } inner })
-        {
-            yield return CutPicture.Of(planned.Name, RodSide.Inner, parts.Inner, inner, unit, $"{id}-inner", width);
-        }
-
-        if (planned.Plan.Solution is { OuterCut: { IsNeeded: true } outer })
-        {
-            yield return CutPicture.Of(planned.Name, RodSide.Outer, parts.Outer!, outer, unit, $"{id}-outer", width);
-        }
+        bool needed = width < RodPicture.Width && planned.Cuts.Count > 1;
+        return planned.Cuts.Select(cut =>
+            new CutPicture(planned.Name, cut, unit).Draw($"{id}-{Names.Of(cut.Side)}", width, needed));
     }
 
     private static double HeightOf(XElement picture) =>

@@ -1,9 +1,16 @@
+using TieRodCalc.Parts;
 using TieRodCalc.Planning;
 using TieRodCalc.Rods;
 using TieRodCalc.Text;
 using TieRodCalc.Yaml;
 
 namespace TieRodCalc.Cli.Rendering;
+
+/// <summary>An end that is cut.</summary>
+/// <param name="Side">Which end.</param>
+/// <param name="End">The part.</param>
+/// <param name="Cut">What to cut off it.</param>
+internal sealed record EndCut(RodSide Side, ThreadedEnd End, CutAdvice Cut);
 
 /// <summary>A rod of a job with its plan and, where it cannot be built, what would make it so.</summary>
 /// <param name="Name">Its name.</param>
@@ -29,6 +36,15 @@ internal sealed record PlannedRod(
     public IEnumerable<PlanWarning> Warnings => Plan.Verdict == Verdict.NotBuildable && Remedies.Count == 0
         ? Plan.Warnings.Append(new PlanWarning(WarningCode.NoRemedy))
         : Plan.Warnings;
+
+    /// <summary>The ends that are cut, the inner one first.</summary>
+    public IReadOnlyList<EndCut> Cuts =>
+    [
+        .. from side in Rod.Parts.Joints
+           let cut = side == RodSide.Inner ? Plan.Solution?.InnerCut : Plan.Solution?.OuterCut
+           where cut is { IsNeeded: true }
+           select new EndCut(side, Rod.Parts.EndAt(side), cut),
+    ];
 
     /// <summary>Whether everything that was asked for holds.</summary>
     public bool Holds => Plan.Verdict != Verdict.NotBuildable && Plan.Locking != Locking.None && !Plan.GivesWayUnderLoad;

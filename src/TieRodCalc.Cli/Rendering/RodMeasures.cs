@@ -18,8 +18,9 @@ internal static class RodMeasures
         planned.Plan.Solution is { } made ? [.. Made(planned, made, layout)] : Missing(planned.Plan, layout, unit);
 
     /// <summary>Those by which an end is cut, in millimeters from its ball center.</summary>
-    public static IReadOnlyList<Measure> Of(RodSide side, ThreadedEnd end, CutAdvice cut)
+    public static IReadOnlyList<Measure> Of(EndCut of)
     {
+        (RodSide side, ThreadedEnd end, CutAdvice cut) = of;
         double center = end.CenterToTip.Nominal.Millimeters;
         double mark = cut.MarkFromCenter.Millimeters;
         double start = center - end.ThreadLength.Nominal.Millimeters;
@@ -36,7 +37,8 @@ internal static class RodMeasures
         {
             measures.Add(
                 Line(3, "straight-from-center", "center to line, straight", straight, 0, mark)
-                    with { Straight = true });
+                    with
+                { Straight = true });
         }
 
         return measures;
@@ -72,7 +74,8 @@ internal static class RodMeasures
         string side = Names.Of(place.Side);
         yield return Between(
             letters[..1], $"showing-{side}", $"{side} showing", joint.Showing, LengthRounding.Nearest, place.ThreadStart, place.Face)
-            with { FromOutside = true };
+            with
+        { FromOutside = true };
         yield return Between(
             letters[1..2], $"inserted-{side}", $"{side} inserted", joint.Insertion, LengthRounding.Nearest, place.Face, place.Tip);
         if (place.Engaged is { } engaged)

@@ -58,7 +58,7 @@ internal sealed class RodPicture
         double high = new[] { RodShapes.HeightOf(_parts.Inner), RodShapes.HeightOf(_parts), Outer(RodShapes.HeightOf) }.Max() * 1.15;
         double above = Math.Max(high, (offsets.Max() + RodShapes.HeightOf(_parts.Inner)) * 1.1) * paper.Units;
         double below = Math.Max(high, (-offsets.Min() + RodShapes.HeightOf(_parts.Inner)) * 1.1) * paper.Units;
-        const double Header = 32;
+        const double Header = 26;
         Measure? overall = _measures.FirstOrDefault(measure => measure.Straight);
         double top = Header + (overall is null ? 8 : DimensionLines.LaneHeight);
         double axis = top + above;
@@ -85,7 +85,7 @@ internal sealed class RodPicture
         content.Add(Svg.Label(2, 20, Svg.Shortened($"inner end: {_parts.Inner.Info.Id}", HalfWidth)));
         content.Add(Svg.Label(Width - 2, 20, Svg.Shortened($"outer end: {outer.Id}", HalfWidth), "end"));
         string seen = RodShapes.IsSeenShortened(_parts)
-            ? $"Outer end bent {_parts.Clocking!.Value.Degrees.ToString("0.#", CultureInfo.InvariantCulture)} deg to the inner one: A is seen shortened."
+            ? $"Outer end bent {Svg.Number(_parts.Clocking!.Value.Degrees)} deg to the inner one: A is seen shortened."
             : "Heads, nut widths and bends are only indicated.";
         content.AddRange(new ScaleBar(_unit).Draw(paper, height, $"Black: engaged thread. {seen}"));
         XElement picture = Svg.Picture(Width, height, Name, Words, content);

@@ -9,7 +9,7 @@ namespace TieRodCalc.Cli.Rendering;
 internal static class SheetHeight
 {
     /// <summary>What the shorter of the two papers leaves between its margins, in millimeters, less what the estimate may be off.</summary>
-    private const double Page = 250;
+    private const double Page = 258;
 
     private const double Full = 184;
     private const double Half = 90;
@@ -36,8 +36,8 @@ internal static class SheetHeight
     private static double Of(XElement element, double points, double width)
     {
         const double MmPerPoint = 25.4 / 72;
-        double line = 1.2 * points * MmPerPoint;
-        double letters = width / (0.5 * points * MmPerPoint);
+        double line = 1.15 * points * MmPerPoint;
+        double letters = width / (0.47 * points * MmPerPoint);
         double Lines() => Math.Ceiling(element.Value.Length / letters);
         return (element.Name.LocalName, (string?)element.Attribute("class")) switch
         {

@@ -10,12 +10,12 @@ namespace TieRodCalc.Cli.Rendering;
 internal static class SheetPage
 {
     /// <summary>
-    /// The margins leave 190 mm across on A4 and 259 mm down on Letter, the narrower and the shorter of the two; the drawings are
+    /// The margins leave 190 mm across on A4 and 263 mm down on Letter, the narrower and the shorter of the two; the drawings are
     /// 180 mm wide. Nothing depends on printed backgrounds.
     /// </summary>
     private const string Style = """
 
-        @page { margin: 10mm; }
+        @page { margin: 8mm 10mm; }
         * { box-sizing: border-box; }
         html { background: white; color: black; }
         body { margin: 0; font-family: sans-serif; line-height: 1.18; }

@@ -87,33 +87,32 @@ internal sealed class SheetSection(PlannedRod planned, Job job, IReadOnlyList<Pr
     {
         SheetTables tables = new(_parts, _unit);
         string id = $"rod{index.ToString(CultureInfo.InvariantCulture)}";
-        (RodSide Side, ThreadedEnd End, CutAdvice Cut)[] cut = [.. Cuts()];
-        bool both = cut.Length > 1;
-        XElement[] cuts = [.. PlanPicture.OfCuts(planned, _unit, id, HalfWidth).Zip(cut, (picture, each) => Block(
-            $"Cut the {Names.Of(each.Side)} end at the heavy line",
-            both ? [picture] : [picture, tables.Work(RodMeasures.Of(each.Side, each.End, each.Cut))]))];
+        bool both = planned.Cuts.Count > 1;
+        XElement[] cuts = [.. PlanPicture.OfCuts(planned, _unit, id, HalfWidth).Zip(planned.Cuts, (picture, each) => Block(
+            $"Cut the {Names.Of(each.Side)} end {each.End.Info.Id} at the heavy line",
+            both ? [picture] : [picture, tables.Work(RodMeasures.Of(each))]))];
 
         XElement parts = Block("Measure the parts first; if one is off, plan again", tables.Parts());
-        IEnumerable<Measure> toCuts = cut.SelectMany(each => RodMeasures.Of(each.Side, each.End, each.Cut)).Where(_ => both);
+        IEnumerable<Measure> toCuts = both ? planned.Cuts.SelectMany(each => RodMeasures.Of(each).Take(CutPicture.Needed)) : [];
         XElement rod = Block("Measure the work", tables.Work(Measures().Concat(toCuts)), Html.Element("p", Engaged(made)));
-        XElement[] moves =
-        [
-            Block($"What a turn of the {Turned} does", Turns(made)),
-            Block(
-                $"How far it adjusts from there, by the {Turned} alone",
-                Html.Element("p", $"shorter {Adjusts(made.Shorter)}"),
-                Html.Element("p", $"longer {Adjusts(made.Longer)}")),
-        ];
+        XElement turn = Block($"What a turn of the {Turned} does", Turns(made));
+        XElement adjusts = Block(
+            $"How far it adjusts from there, by the {Turned} alone",
+            Html.Element("p", $"shorter {Adjusts(made.Shorter)}"),
+            Html.Element("p", $"longer {Adjusts(made.Longer)}"));
+
+        // Columns of about the same height.
+        XElement[] Column(params XElement[] blocks) => blocks;
         (XElement[] left, XElement[] right) = cuts.Length switch
         {
-            0 => ((XElement[])[parts], (XElement[])[rod, .. moves]),
-            1 => ([cuts[0], rod], [parts, .. moves]),
-            _ => ([cuts[0], rod, .. moves], [cuts[1], parts]),
+            0 => (Column(parts), Column(rod, turn, adjusts)),
+            1 => (Column(cuts[0], rod), Column(parts, turn, adjusts)),
+            _ => (Column(cuts[0], parts), Column(cuts[1], rod, turn, adjusts)),
         };
         yield return Html.Classed("div", "two", Html.Element("div", left), Html.Element("div", right));
         yield return Html.Element("h3", "Do it in this order");
         yield return Html.Classed(
-            "ul", "steps", new SheetSteps(_parts, _unit).Of(made).Select(step => Html.Element("li", Html.Box(), step)));
+            "ul", "steps", new SheetSteps(planned, _unit).Of(made).Select(step => Html.Element("li", Html.Box(), step)));
     }
 
     /// <summary>What stays together in the columns of the page.</summary>
@@ -132,20 +131,8 @@ internal sealed class SheetSection(PlannedRod planned, Job job, IReadOnlyList<Pr
         string Of(RodSide side, JointPlan joint) => $"{Names.Of(side)} {Short(joint.EngagedLeast, LengthRounding.Down)}, required "
             + Short(joint.Required.Required, LengthRounding.Up);
         string inner = Of(RodSide.Inner, made.Inner);
-        return $"Engaged at least, over the wanted adjustment: {(made.Outer is { } outer ? $"{inner}; {Of(RodSide.Outer, outer)}" : inner)}.";
-    }
-
-    private IEnumerable<(RodSide Side, ThreadedEnd End, CutAdvice Cut)> Cuts()
-    {
-        if (_plan.Solution?.InnerCut is { IsNeeded: true } inner)
-        {
-            yield return (RodSide.Inner, _parts.Inner, inner);
-        }
-
-        if (_plan.Solution?.OuterCut is { IsNeeded: true } outer)
-        {
-            yield return (RodSide.Outer, _parts.Outer!, outer);
-        }
+        string both = made.Outer is { } outer ? $"{inner}; {Of(RodSide.Outer, outer)}" : inner;
+        return $"Engaged at least, over the wanted adjustment: {both}.";
     }
 
     private XElement Turns(RodSolution made)
@@ -188,7 +175,9 @@ internal sealed class SheetSection(PlannedRod planned, Job job, IReadOnlyList<Pr
         const int MostShown = 6;
         yield return Html.Element("h3", "What is in the way");
         yield return Html.Points(_plan.Binding.Select(_sentences.Of)
-            .Concat(_plan.Warnings.Where(warning => warning.Code == WarningCode.SleeveCannotAdjust).Select(warning => _sentences.Of(warning))));
+            .Concat(from warning in _plan.Warnings
+                    where warning.Code == WarningCode.SleeveCannotAdjust
+                    select _sentences.Of(warning)));
         if (planned.Remedies.Count > 0)
         {
             RemedySentences sentences = new(_unit);

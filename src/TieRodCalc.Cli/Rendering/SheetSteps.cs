@@ -7,22 +7,20 @@ using UnitsNet;
 namespace TieRodCalc.Cli.Rendering;
 
 /// <summary>What is done at the bench, in its order.</summary>
-internal sealed class SheetSteps(RodParts parts, LengthDisplay unit)
+internal sealed class SheetSteps(PlannedRod planned, LengthDisplay unit)
 {
     /// <summary>The steps by which a rod is made.</summary>
     public IEnumerable<string> Of(RodSolution made)
     {
-        if (made.InnerCut is { IsNeeded: true } inner)
+        if (planned.Cuts.Count > 0)
         {
-            yield return Cut(RodSide.Inner, inner);
+            bool left = planned.Cuts.Any(cut => cut.End.Thread.Hand == Hand.Left);
+            yield return $"CUT {string.Join(" and ", planned.Cuts.Select(Cut))}: run a nut on first, scribe, saw on the waste side of the "
+                + "line; no torch, no hot wheel. File the lead chamfer again, run the nut off over it"
+                + $"{(left ? "; a left-hand thread takes a left-hand die" : string.Empty)}. When unsure cut less.";
         }
 
-        if (made.OuterCut is { IsNeeded: true } outer)
-        {
-            yield return Cut(RodSide.Outer, outer);
-        }
-
-        foreach (string step in new StartText(unit).Steps(parts, made))
+        foreach (string step in new StartText(unit).Steps(planned.Rod.Parts, made))
         {
             yield return step;
         }
@@ -56,14 +54,9 @@ internal sealed class SheetSteps(RodParts parts, LengthDisplay unit)
         yield return $"Both joints in mid-swing, free from lock to lock: {tighten}. Recheck after the first run.";
     }
 
-    private string Cut(RodSide side, CutAdvice cut)
-    {
-        string letter = side == RodSide.Inner ? "K" : "P";
-        string die = parts.EndAt(side).Thread.Hand == Hand.Left ? ", a left-hand die" : string.Empty;
-        return $"CUT {Both(cut.Recommended)} off the {Names.Of(side)} end: run a nut on first, scribe at {letter}, saw on the waste side of the "
-            + $"line; no torch, no hot wheel. File the lead chamfer again, run the nut off over it{die}. At least "
-            + $"{Both(cut.Least, LengthRounding.Up)}, at most {Both(cut.Most, LengthRounding.Down)}; when unsure cut less.";
-    }
+    private string Cut(EndCut cut) =>
+        $"{Both(cut.Cut.Recommended)} off the {Names.Of(cut.Side)} end at {RodMeasures.Of(cut)[0].Letter} (at least "
+        + $"{Both(cut.Cut.Least, LengthRounding.Up)}, at most {Both(cut.Cut.Most, LengthRounding.Down)})";
 
     private string Both(Length length, LengthRounding rounding = LengthRounding.Nearest) =>
         Page.Whole(LengthFormat.Both(length, unit, rounding));

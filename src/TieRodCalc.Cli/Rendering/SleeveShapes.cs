@@ -20,7 +20,8 @@ internal sealed class SleeveShapes(RodShapes shapes, RodParts parts, RodLayout l
         (double At, double Radius)[] profile = [.. Profile(right)];
         string walls = string.Join(' ', from side in (int[])[1, -1]
                                         let bore = profile.Select(point => $"L{Point(point.At, side * point.Radius)}")
-                                        select $"M{Point(left, side * _outside)} {string.Join(' ', bore)} L{Point(right, side * _outside)} Z");
+                                        let edge = $"M{Point(left, side * _outside)} {string.Join(' ', bore)}"
+                                        select $"{edge} L{Point(right, side * _outside)} Z");
         foreach (XElement element in shapes.Hatched(hatching, walls, (left, _outside), (right, -_outside)))
         {
             yield return element;
