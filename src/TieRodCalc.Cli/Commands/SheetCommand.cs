@@ -38,7 +38,7 @@ internal static class SheetCommand
             return ExitStatus.WrongInput;
         }
 
-        if (!sheet.Write(parsed, () => SheetPage.Of(job, plans, read.Reading.Notes), terminal))
+        if (!sheet.Write(parsed, () => SheetPage.Of(job, plans), terminal))
         {
             return ExitStatus.WrongInput;
         }
@@ -47,7 +47,8 @@ internal static class SheetCommand
         int? notWritten = terminal.Write(source.WantsJson(parsed)
             ? PlanJson.Of(job, plans, read.Reading.Notes)
             : $"{sheet.Path(parsed)}: {pages}\n"
-                + string.Concat(plans.Select(planned => $"  rod {planned.Name}: {Names.Of(planned.Plan.Verdict)}\n")));
+                + string.Concat(plans.Select(planned => $"  rod {planned.Name}: {Names.Of(planned.Plan.Verdict)}\n"))
+                + string.Concat(read.Reading.Notes.Select(note => $"  {ProblemText.Place(note)}: {note.Message}\n")));
         return notWritten ?? (plans.TrueForAll(planned => planned.Holds) ? ExitStatus.Holds : ExitStatus.DoesNotHold);
     }
 }

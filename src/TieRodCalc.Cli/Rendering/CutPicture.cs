@@ -12,20 +12,20 @@ namespace TieRodCalc.Cli.Rendering;
 /// <param name="unit">The job's unit.</param>
 internal sealed class CutPicture(string rod, EndCut of, LengthDisplay unit)
 {
-    /// <summary>So many of an end's dimensions are needed to cut it: from the ball center and from the old tip.</summary>
-    public const int Needed = 2;
-
     private const double Side = 14;
     private const double Gap = 5;
 
+    /// <summary>An end is cut by what is measured from the ball center or from the old tip; the rest is for control.</summary>
+    public static bool IsNeeded(Measure measure) => measure.Name is RodMeasures.MarkFromCenter or RodMeasures.CutOff;
+
     /// <summary>The picture.</summary>
     /// <param name="id">What sets the ids within it apart from those of another picture on the same page.</param>
-    /// <param name="width">How wide it is; narrower than the rod's own drawing, it has no title.</param>
-    /// <param name="needed">Whether it is left to what is needed.</param>
-    public XElement Draw(string id, double width, bool needed)
+    /// <param name="width">How wide it is; narrower than the rod's own drawing, it is left to what is needed.</param>
+    public XElement Draw(string id, double width)
     {
         (RodSide side, ThreadedEnd end, CutAdvice cut) = of;
-        IReadOnlyList<Measure> measures = [.. RodMeasures.Of(of).Take(needed ? Needed : int.MaxValue)];
+        bool narrow = width < RodPicture.Width;
+        IReadOnlyList<Measure> measures = [.. RodMeasures.Of(of).Where(measure => !narrow || measure.Straight || IsNeeded(measure))];
         double center = end.CenterToTip.Nominal.Millimeters;
         double offset = end.Offset.Nominal.Millimeters;
         double mark = cut.MarkFromCenter.Millimeters;
@@ -38,7 +38,6 @@ internal sealed class CutPicture(string rod, EndCut of, LengthDisplay unit)
 
         double half = RodShapes.HeightOf(end) * 1.1;
         Measure? straight = measures.FirstOrDefault(measure => measure.Straight);
-        bool narrow = width < RodPicture.Width;
         double header = narrow ? 8 : 28;
         double up = (half * paper.Units) + 8;
         double axis = header + (straight is null ? half * paper.Units : up + 6) + (offset * paper.Units);
@@ -48,7 +47,7 @@ internal sealed class CutPicture(string rod, EndCut of, LengthDisplay unit)
             measures.Where(measure => !measure.Straight).OrderBy(measure => measure.To - measure.From),
             lines.WidthOf);
         double first = axis + (half * paper.Units) + 10;
-        double height = first + ((laid.Max(dimension => dimension.Lane) + 1) * DimensionLines.LaneHeight) + 14;
+        double height = first + (laid.Max(dimension => dimension.Lane) * DimensionLines.LaneHeight) + 24;
 
         string hatching = $"hatch-{id}";
         RodShapes shapes = new(across, axis, hatching);

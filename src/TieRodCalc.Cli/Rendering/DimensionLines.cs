@@ -10,12 +10,15 @@ internal sealed class DimensionLines(LengthDisplay unit)
     /// <summary>From one lane to the next.</summary>
     public const double LaneHeight = 21;
 
+    /// <summary>A label is 11.3 points on paper, to be read at arm's length.</summary>
+    private const int LetterSize = 16;
+
     private const double Arrow = 9;
     private const double Overshoot = 5;
-    private const double HalfLetter = 5;
+    private const double HalfLetter = 6;
 
     /// <summary>How wide a label is.</summary>
-    public double WidthOf(Measure measure) => Svg.WidthOf(measure.Label(unit));
+    public double WidthOf(Measure measure) => Svg.WidthOf(measure.Label(unit)) * LetterSize / Svg.FontSize;
 
     /// <summary>Dimensions below a drawing, the lanes downward.</summary>
     /// <param name="laid">The dimensions.</param>
@@ -98,10 +101,11 @@ internal sealed class DimensionLines(LengthDisplay unit)
         yield return Svg.Element(
             "rect",
             [
-                ("x", N(x - 2)), ("y", N(y - 12)), ("width", N(WidthOf(measure) + 4)), ("height", "15"), ("fill", "white"),
+                ("x", N(x - 2)), ("y", N(y - 13)), ("width", N(WidthOf(measure) + 4)), ("height", "17"), ("fill", "white"),
             ]);
         XElement label = Svg.Label(x + (WidthOf(measure) / 2), y, measure.Label(unit), "middle");
         label.SetAttributeValue("font-weight", "bold");
+        label.SetAttributeValue("font-size", LetterSize);
         yield return label;
     }
 

@@ -44,7 +44,7 @@ internal sealed class Page
     public override string ToString() => _text.ToString().Replace(NoBreak, ' ');
 
     /// <summary>Short brackets, such as the other unit beside a length, are not broken between two lines.</summary>
-    private static string WithWholeBrackets(string text)
+    public static string WithWholeBrackets(string text)
     {
         const int LongestWhole = 32;
         StringBuilder whole = new(text);

@@ -38,13 +38,9 @@ internal static class PlanPicture
         return Svg.Picture(RodPicture.Width, height, name, string.Join(' ', words), content) + "\n";
     }
 
-    /// <summary>The drawings of the ends of a rod that are cut; two in half a page's width each are left to what is needed.</summary>
-    public static IEnumerable<XElement> OfCuts(PlannedRod planned, LengthDisplay unit, string id, double width)
-    {
-        bool needed = width < RodPicture.Width && planned.Cuts.Count > 1;
-        return planned.Cuts.Select(cut =>
-            new CutPicture(planned.Name, cut, unit).Draw($"{id}-{Names.Of(cut.Side)}", width, needed));
-    }
+    /// <summary>The drawings of the ends of a rod that are cut.</summary>
+    public static IEnumerable<XElement> OfCuts(PlannedRod planned, LengthDisplay unit, string id, double width) =>
+        planned.Cuts.Select(cut => new CutPicture(planned.Name, cut, unit).Draw($"{id}-{Names.Of(cut.Side)}", width));
 
     private static double HeightOf(XElement picture) =>
         double.Parse(picture.Attribute("viewBox")!.Value.Split(' ')[3], CultureInfo.InvariantCulture);

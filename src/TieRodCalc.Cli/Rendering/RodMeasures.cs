@@ -10,6 +10,12 @@ namespace TieRodCalc.Cli.Rendering;
 /// <summary>The dimensions of a planned rod that are drawn and listed.</summary>
 internal static class RodMeasures
 {
+    /// <summary>Name of the way from the ball center to the line of a cut.</summary>
+    public const string MarkFromCenter = "mark-from-center";
+
+    /// <summary>Name of what is cut off.</summary>
+    public const string CutOff = "cut";
+
     /// <summary>Less than this, in millimeters, is not seen in a drawing.</summary>
     private const double LeastSeen = 0.01;
 
@@ -29,8 +35,8 @@ internal static class RodMeasures
             new(letters[letter], name, words, value, LengthRounding.Nearest, from, to) { FromOutside = true };
         List<Measure> measures =
         [
-            Line(0, "mark-from-center", "ball center to line", cut.MarkFromCenter, 0, mark),
-            Line(1, "cut", "old tip to line", cut.Recommended, mark, center),
+            Line(0, MarkFromCenter, "ball center to line", cut.MarkFromCenter, 0, mark),
+            Line(1, CutOff, "old tip to line", cut.Recommended, mark, center),
             Line(2, "thread-left", "full thread left", cut.ThreadLeft, start, mark),
         ];
         if (cut.StraightFromCenter is { } straight)

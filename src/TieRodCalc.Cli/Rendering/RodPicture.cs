@@ -36,17 +36,19 @@ internal sealed class RodPicture
     /// <param name="planned">The rod and its plan.</param>
     /// <param name="unit">The job's unit.</param>
     /// <param name="id">What sets the ids within it apart from those of another picture on the same page.</param>
-    public static XElement Of(PlannedRod planned, LengthDisplay unit, string id) => new RodPicture(planned, unit, id).Draw();
+    /// <param name="titled">Whether the ends are named in it.</param>
+    public static XElement Of(PlannedRod planned, LengthDisplay unit, string id, bool titled = true) =>
+        new RodPicture(planned, unit, id).Draw(titled);
 
     /// <summary>How the parts lie, in words.</summary>
-    private string Words => string.Join(' ', _measures.Select(measure =>
+    private string Words => _measures.Count == 0 ? "Nothing that is missing has a place on the rod." : string.Join(' ', _measures.Select(measure =>
         $"{measure.Label(_unit)}{(measure.Missing ? string.Empty : $", {measure.Words}")}."));
 
     private string Name => Plan.Solution is not null
         ? $"Rod {_planned.Name} as it is made, in section"
         : $"Rod {_planned.Name} cannot be made so: what is in the way, in section";
 
-    private XElement Draw()
+    private XElement Draw(bool titled)
     {
         (double from, double to) = Extent();
         PaperScale paper = PaperScale.For(to - from, Width - (2 * Side));
@@ -58,9 +60,9 @@ internal sealed class RodPicture
         double high = new[] { RodShapes.HeightOf(_parts.Inner), RodShapes.HeightOf(_parts), Outer(RodShapes.HeightOf) }.Max() * 1.15;
         double above = Math.Max(high, (offsets.Max() + RodShapes.HeightOf(_parts.Inner)) * 1.1) * paper.Units;
         double below = Math.Max(high, (-offsets.Min() + RodShapes.HeightOf(_parts.Inner)) * 1.1) * paper.Units;
-        const double Header = 26;
+        double header = titled ? 26 : 12;
         Measure? overall = _measures.FirstOrDefault(measure => measure.Straight);
-        double top = Header + (overall is null ? 8 : DimensionLines.LaneHeight);
+        double top = header + (overall is null ? 8 : DimensionLines.LaneHeight);
         double axis = top + above;
 
         DimensionLines lines = new(_unit);
@@ -68,22 +70,26 @@ internal sealed class RodPicture
         IReadOnlyList<LaidDimension> laid = lanes.Of(
             _measures.Where(measure => !measure.Straight), lines.WidthOf);
         double first = axis + below + 16;
-        double height = first + ((laid.Count == 0 ? 0 : laid.Max(dimension => dimension.Lane) + 1) * DimensionLines.LaneHeight) + 14;
+        double height = first + ((laid.Count == 0 ? 0 : laid.Max(dimension => dimension.Lane)) * DimensionLines.LaneHeight) + 24;
 
         string hatching = $"hatch-{_id}";
         List<XElement> content = [.. Parts(new RodShapes(across, axis, hatching), hatching, from, to)];
         if (overall is not null)
         {
             (double X, double Y) Center(double at, double offset) => (across.At(at), axis - (offset * paper.Units));
-            double up = Math.Min(Center(0, offsets[0]).Y, Center(0, offsets[1]).Y) - Header;
+            double up = Math.Min(Center(0, offsets[0]).Y, Center(0, offsets[1]).Y) - header;
             content.AddRange(lines.Above(overall, Center(0, offsets[0]), Center(_layout.Axial.Millimeters, offsets[1]), up));
         }
 
         content.AddRange(lines.Below(laid, axis, first));
         const double HalfWidth = (Width / 2) - 8;
         PartInfo outer = _parts.Outer?.Info ?? _parts.Socket!.Info;
-        content.Add(Svg.Label(2, 20, Svg.Shortened($"inner end: {_parts.Inner.Info.Id}", HalfWidth)));
-        content.Add(Svg.Label(Width - 2, 20, Svg.Shortened($"outer end: {outer.Id}", HalfWidth), "end"));
+        if (titled)
+        {
+            content.Add(Svg.Label(2, 20, Svg.Shortened($"inner end: {_parts.Inner.Info.Id}", HalfWidth)));
+            content.Add(Svg.Label(Width - 2, 20, Svg.Shortened($"outer end: {outer.Id}", HalfWidth), "end"));
+        }
+
         string seen = RodShapes.IsSeenShortened(_parts)
             ? $"Outer end bent {Svg.Number(_parts.Clocking!.Value.Degrees)} deg to the inner one: A is seen shortened."
             : "Heads, nut widths and bends are only indicated.";

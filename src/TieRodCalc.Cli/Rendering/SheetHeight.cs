@@ -8,22 +8,27 @@ namespace TieRodCalc.Cli.Rendering;
 /// </summary>
 internal static class SheetHeight
 {
-    /// <summary>What the shorter of the two papers leaves between its margins, in millimeters, less what the estimate may be off.</summary>
-    private const double Page = 258;
+    /// <summary>What the shorter of the two papers leaves between its margins, in millimeters.</summary>
+    private const double Page = 262;
 
     private const double Full = 184;
     private const double Half = 90;
 
-    /// <summary>Points of the letters of each density of the page's style, and that style's name.</summary>
-    private static readonly (double Points, string Name)[] s_densities =
-        [(9.5, string.Empty), (8.7, "dense"), (8.1, "denser"), (7.5, "densest")];
+    /// <summary>
+    /// Points of the letters of each density of the page's style, how much a browser was seen to come out above the estimate, in
+    /// millimeters, and that style's name.
+    /// </summary>
+    private static readonly (double Points, double Above, string Name)[] s_densities =
+    [
+        (10.5, 30, string.Empty), (10, 15, "dense"), (9.5, 9, "denser"), (9, 5, "densest"), (8.2, 0, "crowded"), (7.5, 0, "fullest"),
+    ];
 
     /// <summary>The name of the least dense style in which the content keeps to a page.</summary>
     public static string Density(IReadOnlyList<XElement> content)
     {
-        foreach ((double points, string name) in s_densities)
+        foreach ((double points, double above, string name) in s_densities)
         {
-            if (content.Sum(element => Of(element, points, Full)) <= Page)
+            if (content.Sum(element => Of(element, points, Full)) + above <= Page)
             {
                 return name;
             }
@@ -42,15 +47,15 @@ internal static class SheetHeight
         return (element.Name.LocalName, (string?)element.Attribute("class")) switch
         {
             ("svg", _) => double.Parse(element.Attribute("height")!.Value[..^2], CultureInfo.InvariantCulture),
-            ("tr", _) => line * 1.25,
+            ("tr", _) => element.Parent!.Name.LocalName == "thead" ? 3.6 : ((element.Descendants("span").Any() ? 1.27 : 1.15) * points * MmPerPoint) + 0.6,
             ("p", "headline") => (Lines() * line * 1.1) + 3,
-            ("p", _) => (Lines() * line) + 0.8,
-            ("li", _) => (Lines() * line * (element.Parent?.Attribute("class") is null ? 1 : 1.2)) + 0.5,
+            ("p", _) => (Lines() * line) + 0.6,
+            ("li", _) => (Lines() * line * 1) + 0.5,
             ("h3", _) => (1.13 * line) + 3,
             ("h2", _) => 7.5 * Math.Ceiling(element.Value.Length / 45.0),
             ("div", "two") => element.Elements().Max(column => Of(column, points, Half)),
             ("div", "narrow") => element.Elements().Sum(child => Of(child, points, Half)),
-            ("div", "cautions") => 15,
+            ("div", "small") => element.Descendants("li").Sum(point => Math.Ceiling(point.Value.Length / 75.0) * 3.2) / 2 + 3,
             ("div", "head") => 6 + element.Elements().First().Elements().Sum(child => Of(child, points, width * 0.75)),
             _ => element.Elements().Sum(child => Of(child, points, width)),
         };

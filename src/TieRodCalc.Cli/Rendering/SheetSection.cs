@@ -10,7 +10,7 @@ using UnitsNet;
 namespace TieRodCalc.Cli.Rendering;
 
 /// <summary>One rod's page of a bench sheet.</summary>
-internal sealed class SheetSection(PlannedRod planned, Job job, IReadOnlyList<Problem> notes, int index)
+internal sealed class SheetSection(PlannedRod planned, Job job, int index)
 {
     /// <summary>Half of the page, for an end that is cut.</summary>
     private const double HalfWidth = 360;
@@ -39,7 +39,8 @@ internal sealed class SheetSection(PlannedRod planned, Job job, IReadOnlyList<Pr
         string name = job.Name ?? "Tie rods";
         string verdict = Names.Of(_plan.Verdict).ToUpperInvariant();
         string with = planned.With is null ? string.Empty : $", WITH {planned.With}";
-        XElement title = Html.Element("h2", new XAttribute("id", id), $"Rod {planned.Name}: {verdict}{with}");
+        string locked = _plan.Solution is null || planned.Rod.AllLocked ? string.Empty : ", NOT ALL JOINTS LOCKED";
+        XElement title = Html.Element("h2", new XAttribute("id", id), $"Rod {planned.Name}: {verdict}{with}{locked}");
         string wanted = $"Wanted: {Both(planned.Request.Target)} center to center, "
             + $"{Short(planned.Request.Shorter)} shorter and {Short(planned.Request.Longer)} longer.";
         return Html.Classed(
@@ -78,41 +79,43 @@ internal sealed class SheetSection(PlannedRod planned, Job job, IReadOnlyList<Pr
     private IEnumerable<XElement> Drawing()
     {
         string id = $"rod{index.ToString(CultureInfo.InvariantCulture)}";
-        XElement rod = RodPicture.Of(planned, _unit, id);
-        yield return Html.Element("h3", rod.Element(Svg.Space + "title")!.Value);
-        yield return rod;
+        yield return RodPicture.Of(planned, _unit, id, titled: false);
     }
 
     private IEnumerable<XElement> Made(RodSolution made)
     {
         SheetTables tables = new(_parts, _unit);
         string id = $"rod{index.ToString(CultureInfo.InvariantCulture)}";
-        bool both = planned.Cuts.Count > 1;
         XElement[] cuts = [.. PlanPicture.OfCuts(planned, _unit, id, HalfWidth).Zip(planned.Cuts, (picture, each) => Block(
-            $"Cut the {Names.Of(each.Side)} end {each.End.Info.Id} at the heavy line",
-            both ? [picture] : [picture, tables.Work(RodMeasures.Of(each))]))];
+            $"Cut {Both(each.Cut.Recommended)} off the {Names.Of(each.Side)} end",
+            picture))];
 
         XElement parts = Block("Measure the parts first; if one is off, plan again", tables.Parts());
-        IEnumerable<Measure> toCuts = both ? planned.Cuts.SelectMany(each => RodMeasures.Of(each).Take(CutPicture.Needed)) : [];
-        XElement rod = Block("Measure the work", tables.Work(Measures().Concat(toCuts)), Html.Element("p", Engaged(made)));
+        IEnumerable<Measure> toCuts = planned.Cuts.SelectMany(each => RodMeasures.Of(each).Where(CutPicture.IsNeeded));
+        XElement work = Block("Measure the work", tables.Work(toCuts.Concat(Measures())), Html.Element("p", Engaged(made)));
         XElement turn = Block($"What a turn of the {Turned} does", Turns(made));
-        XElement adjusts = Block(
-            $"How far it adjusts from there, by the {Turned} alone",
-            Html.Element("p", $"shorter {Adjusts(made.Shorter)}"),
-            Html.Element("p", $"longer {Adjusts(made.Longer)}"));
+        XElement[] adjusts = made.Lengthens is null
+            ? []
+            :
+            [
+                Block(
+                    $"How far it adjusts from there, by the {Turned}",
+                    Html.Element("p", $"shorter {Adjusts(made.Shorter)}"),
+                    Html.Element("p", $"longer {Adjusts(made.Longer)}")),
+            ];
 
         // Columns of about the same height.
         XElement[] Column(params XElement[] blocks) => blocks;
         (XElement[] left, XElement[] right) = cuts.Length switch
         {
-            0 => (Column(parts), Column(rod, turn, adjusts)),
-            1 => (Column(cuts[0], rod), Column(parts, turn, adjusts)),
-            _ => (Column(cuts[0], parts), Column(cuts[1], rod, turn, adjusts)),
+            0 => (Column(parts), Column([work, turn, .. adjusts])),
+            1 => (Column([parts, .. adjusts]), Column(cuts[0], work, turn)),
+            _ => (Column([parts, turn, .. adjusts]), Column(cuts[0], cuts[1], work)),
         };
         yield return Html.Classed("div", "two", Html.Element("div", left), Html.Element("div", right));
         yield return Html.Element("h3", "Do it in this order");
         yield return Html.Classed(
-            "ul", "steps", new SheetSteps(planned, _unit).Of(made).Select(step => Html.Element("li", Html.Box(), step)));
+            "ul", "steps", new SheetSteps(planned, _unit).Of(made).Select(step => Html.Element("li", Html.Box(), Page.WithWholeBrackets(step))));
     }
 
     /// <summary>What stays together in the columns of the page.</summary>
@@ -142,33 +145,39 @@ internal sealed class SheetSection(PlannedRod planned, Job job, IReadOnlyList<Pr
             return Html.Element("p", "It does not change the length: same hand and same pitch at both ends.");
         }
 
-        List<(string Words, TurnEffect Effect)> rows = [("one turn", turn), ("half a turn", half)];
+        List<(string Words, TurnEffect Effect)> rows = [("one turn", turn)];
         if (made.PerFlat is { } flat)
         {
             rows.Add(("one flat", flat));
         }
+        else
+        {
+            rows.Add(("half a turn", half));
+        }
 
         string whose = planned.Request.ToeOfBothWheels ? "both wheels" : "this wheel";
+        bool toe = turn.Toe is not null;
+        bool plates = turn.ToeAtPlates is not null;
+        IEnumerable<string?> heads = ["", "longer by", toe ? $"toe of {whose}" : null, plates ? "at the plates" : null];
         return Html.Element(
             "div",
             Html.Element("p", $"{Names.Of(lengthens)}, seen from the inner end outward, lengthens."),
             SheetTables.Table(
-                ["", "longer by", $"toe of {whose}", "at the plates"],
-                rows.Select(row => new object[]
+                [.. heads.OfType<string>()],
+                rows.Select(row => new object?[]
                 {
                     Html.Element("th", new XAttribute("scope", "row"), row.Words),
                     SheetTables.Number(Short(row.Effect.Length)),
-                    SheetTables.Number(Toe(row.Effect)),
-                    SheetTables.Number(row.Effect.ToeAtPlates is { } plates ? Short(plates.Abs()) : "not computed"),
+                    toe ? SheetTables.Number(Toe(row.Effect.Toe!.Value)) : null,
+                    plates ? SheetTables.Number(Short(row.Effect.ToeAtPlates!.Value.Abs())) : null,
                 })));
     }
 
-    private static string Toe(TurnEffect effect) => effect.Toe is { } toe
-        ? $"{Math.Abs(toe.Degrees).ToString("0.000", CultureInfo.InvariantCulture)} deg {(toe.Degrees >= 0 ? "in" : "out")}"
-        : "not computed";
+    private static string Toe(Angle toe) =>
+        $"{Math.Abs(toe.Degrees).ToString("0.000", CultureInfo.InvariantCulture)} deg {(toe.Degrees >= 0 ? "in" : "out")}";
 
     private string Adjusts(Travel travel) =>
-        $"{Both(travel.Length, LengthRounding.Down)}, {PlanText.Turns(travel)} turns, {PlanSentences.Of(travel)}";
+        $"{Short(travel.Length, LengthRounding.Down)}, {PlanText.Turns(travel)} turns, {PlanSentences.Of(travel)}";
 
     private IEnumerable<XElement> NotMade()
     {
@@ -185,7 +194,9 @@ internal sealed class SheetSection(PlannedRod planned, Job job, IReadOnlyList<Pr
             yield return Html.Element("h3", $"What would make it buildable, {(pairs ? "two changes together" : "each by itself")}");
             yield return Html.Points(planned.Remedies.Take(MostShown).Select(remedy =>
                 $"{Names.Of(remedy)}: {sentences.Of(remedy)} Then {RemedySentences.Verdict(remedy)}."));
-            yield return Html.Element("p", "These sizes are the least that work, with nothing to spare.");
+            int more = planned.Remedies.Count - MostShown;
+            yield return Html.Element("p", $"{(more > 0 ? $"And {more} more; the plan lists them. " : string.Empty)}These sizes are the "
+                + "least that work, with nothing to spare.");
         }
 
         yield return Html.Element("h3", "Measure the parts: is one of them not as it was typed in?");
@@ -201,10 +212,9 @@ internal sealed class SheetSection(PlannedRod planned, Job job, IReadOnlyList<Pr
         }
 
         mind.AddRange(PlanText.Remarks(planned, _sentences));
-        mind.AddRange(notes.Select(note => $"{ProblemText.Place(note)}: {note.Message}"));
         yield return Html.Element("h3", "Mind, and what was assumed or not checked");
-        yield return Html.Points(mind);
+        yield return Html.Classed("div", "small", Html.Points(mind));
         yield return Html.Element("h3", "Cautions");
-        yield return Html.Classed("div", "cautions", Html.Points(Cautions.All.Append(Cautions.NotChecked)));
+        yield return Html.Classed("div", "small", Html.Points(Cautions.All.Append(Cautions.NotChecked)));
     }
 }

@@ -20,7 +20,7 @@ internal sealed class SheetSteps(PlannedRod planned, LengthDisplay unit)
                 + $"{(left ? "; a left-hand thread takes a left-hand die" : string.Empty)}. When unsure cut less.";
         }
 
-        foreach (string step in new StartText(unit).Steps(planned.Rod.Parts, made))
+        foreach (string step in new StartText(unit).Steps(planned.Rod.Parts, made, brief: true))
         {
             yield return step;
         }
@@ -29,7 +29,7 @@ internal sealed class SheetSteps(PlannedRod planned, LengthDisplay unit)
             made.Outer is { } other ? [(RodSide.Inner, made.Inner), (RodSide.Outer, other)] : [(RodSide.Inner, made.Inner)];
         string[] letters = ["B", "H"];
         string shows = string.Join(" and ", joints.Select((joint, index) => $"{letters[index]} {Both(joint.Plan.Showing)}"));
-        yield return $"Set it by the thread that shows: {shows}. Counted turns are a guide only.";
+        yield return $"Set it by the thread that shows: {shows}; turns are only a guide.";
 
         string[] proofs =
         [

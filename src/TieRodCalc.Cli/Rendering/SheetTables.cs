@@ -24,7 +24,7 @@ internal sealed class SheetTables(RodParts parts, LengthDisplay unit)
         }));
 
     /// <summary>A table with its head.</summary>
-    public static XElement Table(string[] heads, IEnumerable<object[]> rows) => Html.Element(
+    public static XElement Table(string[] heads, IEnumerable<object?[]> rows) => Html.Element(
         "table",
         Html.Element("thead", Html.Element("tr", heads.Select(head => head.Length == 0
             ? Html.Element("td")
@@ -71,15 +71,33 @@ internal sealed class SheetTables(RodParts parts, LengthDisplay unit)
         {
             yield return Part("outer end", socket.Info, ThreadText.Format(socket.Socket.Thread));
             yield return Row("center to face", socket.CenterToFace);
-            yield return Row("thread depth", socket.Socket.Depth);
+            yield return Row("depth", socket.Socket.Depth);
             yield break;
         }
 
         Sleeve sleeve = parts.Sleeve!;
         yield return Part("sleeve", sleeve.Info, null);
         yield return Row("face to face", sleeve.Length);
-        yield return Row("thread depth, inner", sleeve.Inner.Depth);
-        yield return Row("thread depth, outer", sleeve.Outer.Depth);
+        foreach ((string name, TappedHole hole) in new[] { ("inner", sleeve.Inner), ("outer", sleeve.Outer) })
+        {
+            yield return Row($"depth, {name}", hole.Depth);
+            if (hole.Witness is { } witness)
+            {
+                yield return Row($"witness, {name}", witness);
+            }
+
+            if (hole.Clamp is { } clamp)
+            {
+                yield return Row($"clamp, {name}", clamp);
+            }
+        }
+    }
+
+    /// <summary>A dimension in one unit, its tolerance before the unit.</summary>
+    private static string In(LengthDisplay unit, Measured value)
+    {
+        string nominal = LengthFormat.Decimal(value.Nominal, unit);
+        return value.PlusMinus > Length.Zero ? $"{nominal[..^3]} ± {LengthFormat.Decimal(value.PlusMinus, unit)}" : nominal;
     }
 
     private LengthDisplay Other => unit == LengthDisplay.Inch ? LengthDisplay.Millimeter : LengthDisplay.Inch;
@@ -97,8 +115,7 @@ internal sealed class SheetTables(RodParts parts, LengthDisplay unit)
     private object[] Row(string words, Measured value) =>
     [
         Html.Element("th", new XAttribute("scope", "row"), words),
-        Number($"{LengthFormat.Decimal(value.Nominal, unit)}, {LengthFormat.Decimal(value.Nominal, Other)}"
-            + (value.PlusMinus > Length.Zero ? $" ± {LengthFormat.Decimal(value.PlusMinus, unit)}" : string.Empty)),
+        Number($"{In(unit, value)}, {In(Other, value)}"),
         Html.Element("td", Html.Line(words)),
     ];
 }

@@ -14,8 +14,14 @@ internal sealed class StartText(LengthDisplay unit)
         "Counted turns are a guide, a turn more or less: nobody knows where a thread catches. The thread showing decides. What "
         + "is given as \"at least\" holds over the wanted adjustment.";
 
+    /// <summary>Fewer turns than this are none that anybody counts.</summary>
+    private const double LeastTurns = 0.05;
+
     /// <summary>The steps in their order.</summary>
-    public IEnumerable<string> Steps(RodParts parts, RodSolution solution)
+    /// <param name="parts">The parts.</param>
+    /// <param name="solution">The plan.</param>
+    /// <param name="brief">Whether what is done in one go is one step.</param>
+    public IEnumerable<string> Steps(RodParts parts, RodSolution solution, bool brief = false)
     {
         StartProcedure start = solution.Start;
         string first = Names.Of(start.First);
@@ -28,8 +34,20 @@ internal sealed class StartText(LengthDisplay unit)
         }
         else if (start.SleeveTurns is { } sleeveTurns)
         {
-            yield return $"Run the {first} end in by itself: {alone} from flush with the face, {until}.";
-            yield return $"Start the {second} end.";
+            if (start.AloneTurns < LeastTurns)
+            {
+                yield return "Start both ends together, each from flush with its face.";
+            }
+            else
+            {
+                string run = $"Run the {first} end in by itself: {alone} from flush with the face, {until}.";
+                string[] steps = [run, $"Start the {second} end."];
+                foreach (string step in brief ? [string.Join(' ', steps)] : steps)
+                {
+                    yield return step;
+                }
+            }
+
             yield return $"Turn the sleeve {Number(sleeveTurns)} turns {Names.Of(start.SleeveDirection!.Value)}, seen from the inner end "
                 + "outward; both ends run in.";
         }
