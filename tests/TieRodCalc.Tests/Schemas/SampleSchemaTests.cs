@@ -57,7 +57,8 @@ public class SampleSchemaTests
         }
 
         IEnumerable<(string Step, JsonNode? Node)> children = node is JsonObject map
-            ? map.Where(each => each.Key is not ("examples" or "enum" or "if" or "then" or "else" or "allOf")).Select(each => (each.Key, each.Value))
+            ? map.Where(each => each.Key is not ("examples" or "enum" or "if" or "then" or "else" or "allOf"))
+                .Select(each => (each.Key, each.Value))
             : node.AsArray().Select((each, index) => (FormattableString.Invariant($"{index}"), each));
         IEnumerable<(string, JsonObject)> own = place.EndsWith("/properties", StringComparison.Ordinal)
             ? children.Where(each => each.Node is JsonObject key && !(key.Count == 1 && key.ContainsKey("$ref")))

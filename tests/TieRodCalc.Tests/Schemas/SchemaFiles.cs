@@ -63,7 +63,8 @@ internal static class SchemaFiles
     }
 
     /// <summary>A schema for the evaluator, whose expressions take \s for the spaces of ASCII alone, unlike those of ECMA-262.</summary>
-    private static JsonSchema Load(string name) => JsonSchema.FromText(Text(name).Replace(@"\\s", @"\\s" + MoreSpaces, StringComparison.Ordinal), Build);
+    private static JsonSchema Load(string name) =>
+        JsonSchema.FromText(Text(name).Replace(@"\\s", @"\\s" + MoreSpaces, StringComparison.Ordinal), Build);
 
     private static string Text(string name) => File.ReadAllText(Path.Combine(SourceTree.Root, "docs", "schema", name));
 }

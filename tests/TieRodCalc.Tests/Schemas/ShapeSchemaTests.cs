@@ -15,14 +15,15 @@ public class ShapeSchemaTests
     private static readonly string[] Instead =
     [
         "null", "true", "212", "-1", "''", "banana", "a b", "'212'", "0 in", "-1 mm", "1/2 mm", "212 ± 1 mm", "M18x1.5-6g", "M18x1.5-6H",
-        "90 deg", "1/8 in out", "any", "none", "behind axel", "'two\n\n    lines'", "[]", "[x]", "[0 in, 0 in, 0 in]", "{}", "{no_such_key: x}",
+        "90 deg", "1/8 in out", "any", "none", "behind axel", "'two\n\n    lines'", "[]", "[x]", "[0 in, 0 in, 0 in]", "{}",
+        "{no_such_key: x}",
     ];
 
     /// <summary>Files that are no document of this version, or of no kind at all.</summary>
     private static readonly string[] NoDocuments =
     [
-        "", "x", "[]", "{}", "1", "job: x", "tierodcalc: 2\njob: x", "tierodcalc:\njob: x", "tierodcalc: one\njob: x", "tierodcalc: [1]\njob: x",
-        "tierodcalc: 1.1", "tierodcalc: 1\nrods: []", "tierodcalc: 1\nrods:", "tierodcalc: 1\nrods: x", "tierodcalc: 1\njob:",
+        "", "x", "[]", "{}", "1", "job: x", "tierodcalc: 2\njob: x", "tierodcalc:\njob: x", "tierodcalc: one\njob: x",
+        "tierodcalc: [1]\njob: x", "tierodcalc: 1.1", "tierodcalc: 1\nrods: []", "tierodcalc: 1\nrods:", "tierodcalc: 1\nrods: x", "tierodcalc: 1\njob:",
     ];
 
     [Fact]
@@ -40,7 +41,8 @@ public class ShapeSchemaTests
     [Fact]
     public void The_files_that_the_readers_own_tests_refuse()
     {
-        (_, int refused) = Compare(Spoiled().Concat(NoDocuments).Select(text => YamlAsJson.Read(text)).OfType<Document>().Select(each => each.Root));
+        (_, int refused) = Compare(
+            Spoiled().Concat(NoDocuments).Select(YamlAsJson.Read).OfType<Document>().Select(document => document.Root));
         Assert.True(refused > 120, $"{refused} refused for their shape");
     }
 

@@ -33,7 +33,8 @@ public class SpellingSchemaTests
     /// <summary>How values are put together; each letter stands for the pieces below, everything else for itself.</summary>
     private static readonly string[] Forms =
     [
-        "N U", "N U", "S N U", "N U P N U", "N P N U", "N A", "S N A", "N Q", "N Q", "N Q", "N Q", "N U D", "N U D", "N A D", "O N U", "O N U P N U", "N E",
+        "N U", "N U", "S N U", "N U P N U", "N P N U", "N A", "S N A", "N Q", "N Q", "N Q", "N Q",
+        "N U D", "N U D", "N A D", "O N U", "O N U P N U", "N E",
         "M N", "M N X N H C", "M N H C H L", "M N X N H L", "N H T", "N H T G H C", "N H T G H C H L", "N H T H C", "N H T G H L", "N",
     ];
 
@@ -41,8 +42,8 @@ public class SpellingSchemaTests
     {
         ['N'] =
         [
-            "9", "18", "212", "2.5", "1.5", "0.625", ".5", "0", "0.0", "5/8", "15/16", "8 15/16", "1-1/8", "8-15/16", "0/8", "0 0/8", "12.50",
-            "007", "00", "1/2.5", "2.", "1 2", "1,5", "8 -1/2", "1 / 2", "3/0", "1.23456", "100000", "12345678901234567890",
+            "9", "18", "212", "2.5", "1.5", "0.625", ".5", "0", "0.0", "5/8", "15/16", "8 15/16", "1-1/8", "8-15/16", "0/8", "0 0/8",
+            "12.50", "007", "00", "1/2.5", "2.", "1 2", "1,5", "8 -1/2", "1 / 2", "3/0", "1.23456", "100000", "12345678901234567890",
         ],
         ['U'] = ["in", "in", "inch", "Inches", "\"", "\u2033", "\u201D", "mm", "MM", "cm", "", "ft", "m", "'"],
         ['A'] = ["deg", "°", "Deg", "degrees"],
@@ -81,7 +82,9 @@ public class SpellingSchemaTests
                 ParseFault? fault = read(text);
                 bool accepted = SchemaFiles.Accepts(schema, JsonValue.Create(text));
                 good += fault is null ? 1 : 0;
-                Assert.True(fault is null ? accepted : !accepted || Meaning.Is(fault.Message), $"{name} '{text}': {fault?.Message ?? "is read"}");
+                Assert.True(
+                    fault is null ? accepted : !accepted || Meaning.Is(fault.Message),
+                    $"{name} '{text}': {fault?.Message ?? "is read"}");
             }
 
             Assert.True(good > 30 && good < texts.Length / 2, $"{name}: {good} of {texts.Length} are read");
