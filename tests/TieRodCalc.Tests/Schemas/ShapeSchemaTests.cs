@@ -23,7 +23,8 @@ public class ShapeSchemaTests
     private static readonly string[] NoDocuments =
     [
         "", "x", "[]", "{}", "1", "job: x", "tierodcalc: 2\njob: x", "tierodcalc:\njob: x", "tierodcalc: one\njob: x",
-        "tierodcalc: [1]\njob: x", "tierodcalc: 1.1", "tierodcalc: 1\nrods: []", "tierodcalc: 1\nrods:", "tierodcalc: 1\nrods: x", "tierodcalc: 1\njob:",
+        "tierodcalc: [1]\njob: x", "tierodcalc: 1.1",
+        "tierodcalc: 1\nrods: []", "tierodcalc: 1\nrods:", "tierodcalc: 1\nrods: x", "tierodcalc: 1\njob:",
     ];
 
     [Fact]
