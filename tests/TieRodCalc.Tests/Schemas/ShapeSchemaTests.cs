@@ -27,6 +27,13 @@ public class ShapeSchemaTests
         "tierodcalc: 1\nrods: []", "tierodcalc: 1\nrods:", "tierodcalc: 1\nrods: x", "tierodcalc: 1\njob:",
     ];
 
+    /// <summary>Every word that a key of the reader chooses from.</summary>
+    private static HashSet<string> Words { get; } =
+    [
+        .. typeof(Choices).GetFields().Select(field => field.GetValue(null)!)
+            .SelectMany(choice => (string[])choice.GetType().GetProperty(nameof(Choice<bool>.Names))!.GetValue(choice)!),
+    ];
+
     [Fact]
     public void Another_value_in_every_place()
     {
@@ -40,12 +47,35 @@ public class ShapeSchemaTests
     }
 
     [Fact]
+    public void Every_word_in_every_place_of_one()
+    {
+        string[] words = [.. Words.Concat(SchemaFiles.Written.Values.SelectMany(WordsOf)).Distinct()];
+        (int accepted, int refused) = Compare(
+            from place in WholeDocuments.Places
+            where WholeDocuments.At(WholeDocuments.All[place.Document], place.Path) is JsonValue value
+                && value.TryGetValue(out string? text) && Words.Contains(text)
+            from word in words
+            select WholeDocuments.Changed(place.Document, place.Path, (holder, step) => WholeDocuments.Put(holder, step, word)));
+        Assert.True(accepted > words.Length && refused > 300, $"{accepted} accepted, {refused} refused for their shape");
+    }
+
+    [Fact]
     public void The_files_that_the_readers_own_tests_refuse()
     {
         (_, int refused) = Compare(
             Spoiled().Concat(NoDocuments).Select(YamlAsJson.Read).OfType<Document>().Select(document => document.Root));
         Assert.True(refused > 120, $"{refused} refused for their shape");
     }
+
+    /// <summary>The words that a schema offers.</summary>
+    private static IEnumerable<string> WordsOf(JsonNode? node) => node switch
+    {
+        JsonObject map => map.SelectMany(each => each.Key == "enum"
+            ? each.Value!.AsArray().OfType<JsonValue>().Select(word => word.ToString())
+            : WordsOf(each.Value)),
+        JsonArray list => list.SelectMany(WordsOf),
+        _ => [],
+    };
 
     /// <summary>Holds the schema against the reader.</summary>
     private static (int Accepted, int Refused) Compare(IEnumerable<JsonNode?> documents)
