@@ -1,7 +1,10 @@
 using Microsoft.Win32.SafeHandles;
 using TieRodCalc.Cli;
 
-return Application.Run(args, new Terminal(Console.OpenStandardInput, OpenOutput(), Console.OpenStandardError()));
+return Application.Run(args, new Terminal(Console.OpenStandardInput, OpenOutput(), Console.OpenStandardError())
+{
+    IsTyped = !Console.IsInputRedirected,
+});
 
 // The console's own stream says nothing where the reader of a pipe has gone. A stream on the descriptor does; but where it can
 // seek, on a file, it would keep a place of its own and write over what a command beside this one has written.
