@@ -1,4 +1,4 @@
-using System.Text;
+using TieRodCalc.Cli.Dialog;
 using static TieRodCalc.Cli.Tests.NewRun;
 
 namespace TieRodCalc.Cli.Tests;
@@ -168,6 +168,7 @@ public sealed class NewDialogTests : IDisposable
     [InlineData("it's a car: 27")]
     [InlineData("- [27] {x} & * ! % @ `")]
     [InlineData("氷の車 🏁 27")]
+    [InlineData("car: 27 # rear")]
     [InlineData("null")]
     [InlineData("27")]
     public void A_name_may_hold_anything_printable(string name)
@@ -201,9 +202,30 @@ public sealed class NewDialogTests : IDisposable
     [Fact]
     public void Only_answers_and_names_of_files_make_a_line_longer_than_the_screen()
     {
-        string error = _run.Answer(Left.SelectMany(answer => new[] { "?", answer })).Error.Replace(_run.Folder, ".", StringComparison.Ordinal);
-        Assert.All(error.Split('\n'), line => Assert.True(line.Length <= 100, line));
-        Assert.All(error.Split('\n').Where(line => !line.Contains("> ", StringComparison.Ordinal)), line => Assert.True(line.Length <= 79, line));
+        CommandLine asked = _run.Answer(Left.SelectMany(answer => new[] { "?", answer }));
+        foreach (string line in asked.Error.Replace(_run.Folder, ".", StringComparison.Ordinal).Split('\n'))
+        {
+            int answer = line.LastIndexOf("> ", StringComparison.Ordinal);
+            Assert.True((answer < 0 ? line.Length : answer + 2) <= 79, line);
+        }
+    }
+
+    [Fact]
+    public void A_drawing_has_at_most_12_lines_of_78_columns_in_plain_characters()
+    {
+        string[] drawings =
+        [
+            .. new[]
+                {
+                    JobQuestions.Wanted, EndQuestions.Inner, EndQuestions.Outer, SleeveQuestions.All, SleeveQuestions.Nut,
+                    SteeringQuestions.All,
+                }
+                .SelectMany(questions => questions).Select(question => question.Drawing).OfType<string>(),
+        ];
+        Assert.True(drawings.Length > 20);
+        Assert.All(drawings, drawing => Assert.InRange(drawing.Split('\n').Length, 3, 12));
+        Assert.All(drawings.SelectMany(drawing => drawing.Split('\n')), line => Assert.InRange(line.Length, 0, 78));
+        Assert.All(drawings, drawing => Assert.True(drawing.All(char.IsAscii), drawing));
     }
 
     private static int Count(string text, string part) => text.Split(part).Length - 1;

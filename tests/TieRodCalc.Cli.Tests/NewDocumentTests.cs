@@ -51,7 +51,9 @@ public sealed class NewDocumentTests
         }
 
         Directory.Delete(folder, recursive: true);
-        return kind == "dialog:" ? $"```\n$ tierodcalc new < {file}\n{error.Result}{output}```\n" : files.ToString().Replace("```\n`", "```\n\n`", StringComparison.Ordinal);
+        return kind == "dialog:"
+            ? $"```\n$ tierodcalc new < {file}\n{error.Result}{output}```\n"
+            : files.ToString().Replace("```\n`", "```\n\n`", StringComparison.Ordinal);
     }
 
     private static string Questions(string[] lines)
@@ -64,7 +66,8 @@ public sealed class NewDocumentTests
             Asked asked = script.Next(answers)!;
             string line = lines[count - 1];
             answers.Give(asked.Key, line.Length > 0 ? line : asked.Question.Default?.Invoke(asked.Scope) ?? string.Empty);
-            table.Append(CultureInfo.InvariantCulture, $"| {count} | {asked.Shown} | {(line.Length > 0 ? $"`{line}`" : "an empty line")} |\n");
+            string shown = line.Length > 0 ? $"`{line}`" : "an empty line";
+            table.Append(CultureInfo.InvariantCulture, $"| {count} | {asked.Shown} | {shown} |\n");
         }
 
         Assert.Null(script.Next(answers));

@@ -18,7 +18,8 @@ public sealed class NewFileTests : IDisposable
         CommandLine asked = _run.Answer([.. Left[..^1], "other.yaml", Left[^1], "other-parts.yaml"]);
 
         Assert.Equal(ExitStatus.Holds, asked.Status);
-        Assert.Contains($"Not taken: {_run.JobFile} exists; take another name, or start again with --force\n", asked.Error, StringComparison.Ordinal);
+        Assert.Contains(
+            $"Not taken: {_run.JobFile} exists; take another name, or start again with --force\n", asked.Error, StringComparison.Ordinal);
         Assert.Contains($"Not taken: {_run.PartFile} exists;", asked.Error, StringComparison.Ordinal);
         Assert.Equal(["no-27-coupe-parts.yaml", "no-27-coupe.yaml", "other-parts.yaml", "other.yaml"], _run.Files);
         Assert.Equal(("mine", "mine"), (File.ReadAllText(_run.JobFile), File.ReadAllText(_run.PartFile)));
@@ -38,7 +39,6 @@ public sealed class NewFileTests : IDisposable
         Assert.Contains($"Not taken: {_run.JobFile} is a folder\n", asked.Error, StringComparison.Ordinal);
     }
 
-    /// <summary>The first line of the names of the files is made of the job's name.</summary>
     [Fact]
     public void The_usual_names_are_made_of_the_jobs_name()
     {

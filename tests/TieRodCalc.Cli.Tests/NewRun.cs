@@ -3,12 +3,13 @@ namespace TieRodCalc.Cli.Tests;
 /// <summary>A dialog in a folder of its own.</summary>
 internal sealed class NewRun : IDisposable
 {
-    /// <summary>The answers for the left rod of the demo job, and the questions among them that take any text.</summary>
+    /// <summary>The answers for the left rod of the demo job.</summary>
     public static readonly string[] Left = File.ReadAllLines(Path.Combine(Repository.Root, "docs", "new-left-rod.txt"));
 
     public string Folder { get; } = Directory.CreateTempSubdirectory("tierodcalc-").FullName;
 
-    public string[] Files => [.. Directory.GetFileSystemEntries(Folder).Select(file => Path.GetFileName(file)!).Order(StringComparer.Ordinal)];
+    public string[] Files =>
+        [.. Directory.GetFileSystemEntries(Folder).Select(file => Path.GetFileName(file)!).Order(StringComparer.Ordinal)];
 
     public string JobFile => Path.Combine(Folder, "no-27-coupe.yaml");
 

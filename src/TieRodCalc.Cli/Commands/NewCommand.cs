@@ -66,7 +66,8 @@ internal static class NewCommand
             return ExitStatus.WrongInput;
         }
 
-        terminal.Complain($"\nWritten: {parts} and {job}.\nThe plan again: tierodcalc plan {(job.Contains(' ', StringComparison.Ordinal) ? $"\"{job}\"" : job)}\n\n");
+        string typed = job.Contains(' ', StringComparison.Ordinal) ? $"\"{job}\"" : job;
+        terminal.Complain($"\nWritten: {parts} and {job}.\nThe plan again: tierodcalc plan {typed}\n\n");
         Reading<Job> reading = JobReader.Read(job);
         if (reading.Value is not { } written)
         {

@@ -37,6 +37,7 @@ internal sealed class AnswerReader(Stream input) : IDisposable
     public void Dispose() => _reader.Dispose();
 
     private static bool IsNotPrintable(char character) => char.GetUnicodeCategory(character)
-        is UnicodeCategory.Control or UnicodeCategory.LineSeparator or UnicodeCategory.ParagraphSeparator or UnicodeCategory.OtherNotAssigned
+            is UnicodeCategory.Control or UnicodeCategory.LineSeparator or UnicodeCategory.ParagraphSeparator
+            or UnicodeCategory.OtherNotAssigned
         || character == BeginOfUtf16;
 }

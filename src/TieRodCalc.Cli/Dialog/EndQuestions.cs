@@ -33,11 +33,11 @@ internal static class EndQuestions
         new("center_to_tip", "ball center to tip")
         {
             What = "From the ball center to the tip of the thread.",
-            How = "On a bent end measure along the thread axis. Where only the straight line from ball center to tip can be had: its square "
-                + "less the square of the offset is the square of the length along the axis.",
+            How = "On a bent end measure along the thread axis. Where only the straight line from ball center to tip can be had: its "
+                + "square less the square of the offset is the square of the length along the axis.",
             Drawing = Drawings.OfEnd(Drawings.Ball, Drawings.Tip, "center to tip"),
-            More = "The ball center lies half the ball's diameter in from its edge: measure to the edge, and take that off. A tolerance stands "
-                + "behind: 212 mm +/- 0.5 mm, 9 in +/- 1/64 in.",
+            More = "The ball center lies half the ball's diameter in from its edge: measure to the edge, and take that off. A tolerance "
+                + "stands behind: 212 mm +/- 0.5 mm, 9 in +/- 1/64 in.",
         },
         new("thread_length", "length of thread")
         {

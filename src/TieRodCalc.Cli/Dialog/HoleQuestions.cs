@@ -28,7 +28,8 @@ internal static class HoleQuestions
         new($"{key}.depth", $"thread depth of the {name}")
         {
             What = "How deep the full thread is from the face.",
-            How = "A drilled depth is not thread depth: run a known good male with a square end in until it stops, and measure what went in.",
+            How = "A drilled depth is not thread depth: run a known good male with a square end in until it stops, and measure what went "
+                + "in.",
             Drawing = drawing(depth.From, depth.To, "depth"),
         },
         new($"{key}.bore", $"bore of the {name}")

@@ -175,7 +175,8 @@ internal sealed class JobText
     private void AddFields(Scope scope, Question[] questions)
     {
         string open = string.Empty;
-        foreach (string key in questions.Where(question => question.IsWritten && !question.Key.StartsWith("material_", StringComparison.Ordinal))
+        foreach (string key in questions
+            .Where(question => question.IsWritten && !question.Key.StartsWith("material_", StringComparison.Ordinal))
             .Select(question => question.Key).Distinct().OrderBy(key => key is not ("id" or "name"))
             .Where(key => scope[key] is not null))
         {

@@ -10,7 +10,10 @@ internal static class SteeringQuestions
     public static Question[] All { get; } =
     [
         Question.YesOrNo(
-            "asked", "steering", "Whether to say what the rods work on, so that toe per turn is computed; no leaves the steering out.", "yes"),
+            "asked",
+            "steering",
+            "Whether to say what the rods work on, so that toe per turn is computed; no leaves the steering out.",
+            "yes"),
         .. PartQuestions.Only(
             [
                 new("layout", "layout")
