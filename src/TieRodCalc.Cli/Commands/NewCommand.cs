@@ -75,7 +75,8 @@ internal static class NewCommand
             return ExitStatus.WrongInput;
         }
 
-        return PlanCommand.Print(reading, written.Rods, with: null, json, terminal);
+        List<PlannedRod> plans = PlannedRod.Of(written.Rods, written.Units, with: null, out _)!;
+        return PlanCommand.Print(reading, plans, json, terminal);
     }
 
     private static string Named(string folder) => folder.Length == 0 ? "the current folder" : folder;
