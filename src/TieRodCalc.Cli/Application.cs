@@ -19,6 +19,11 @@ internal static class Application
         {
             return Invoke(args, terminal);
         }
+        catch (OperationCanceledException)
+        {
+            terminal.Complain("tierodcalc: interrupted; nothing was written.\n");
+            return ExitStatus.Interrupted;
+        }
 #pragma warning disable CA1031 // Whatever gets here is a fault of this program, and is told as one.
         catch (Exception fault)
 #pragma warning restore CA1031
@@ -43,6 +48,7 @@ internal static class Application
             ThreadCommand.Make(terminal),
             CheckCommand.Make(terminal),
             SheetCommand.Make(terminal),
+            NewCommand.Make(terminal),
         };
         ParseResult parsed = root.Parse(args, new ParserConfiguration { ResponseFileTokenReplacer = null });
         if (parsed.Action is ParseErrorAction || (parsed.Action is null && parsed.Errors.Count > 0))

@@ -14,4 +14,7 @@ internal static class ExitStatus
 
     /// <summary>A fault of the program itself.</summary>
     public const int Fault = 70;
+
+    /// <summary>Interrupted by a signal.</summary>
+    public const int Interrupted = 130;
 }

@@ -9,44 +9,87 @@ internal static class OutputFile
 
     /// <summary>Writes a file by way of a second one beside it.</summary>
     /// <returns>False where it cannot be written; that has been said then, and nothing is left behind.</returns>
-    public static bool Write(string path, string text, bool overwrite, Terminal terminal)
+    /// <exception cref="OperationCanceledException">A signal asked the program to end; nothing is left behind.</exception>
+    public static bool Write(string path, string text, bool overwrite, Terminal terminal) =>
+        WriteAll([(path, () => text)], overwrite, terminal);
+
+    /// <summary>Writes files that belong together: all of them or none.</summary>
+    /// <param name="files">Each with its text.</param>
+    /// <param name="overwrite">Whether files that exist are overwritten.</param>
+    /// <param name="terminal">Where it is said what is wrong.</param>
+    /// <returns>False where one cannot be written; that has been said then, and everything is as it was before.</returns>
+    /// <exception cref="OperationCanceledException">A signal asked the program to end; everything is as it was before.</exception>
+    public static bool WriteAll(IReadOnlyList<(string Path, Func<string> Text)> files, bool overwrite, Terminal terminal)
     {
-        if (path.Length == 0)
+        if (files.Any(file => file.Path.Length == 0))
         {
             terminal.Complain("tierodcalc: the file to be written has no name.\n");
             return false;
         }
 
-        if (!overwrite && Path.Exists(path))
+        if (!overwrite && files.FirstOrDefault(file => Path.Exists(file.Path)).Path is { } existing)
         {
-            terminal.Complain($"tierodcalc: {path} exists; --force overwrites it. Nothing was written.\n");
+            terminal.Complain($"tierodcalc: {existing} exists; --force overwrites it. Nothing was written.\n");
             return false;
         }
 
-        string beside = $"{path}.{Environment.ProcessId}.part";
+        using Interruption interruption = new();
+        PendingFile[] pending = [.. files.Select(file => new PendingFile(file.Path))];
+        string path = string.Empty;
         try
         {
-            File.WriteAllText(beside, text, Utf8);
-            File.Move(beside, path, overwrite);
+            foreach ((PendingFile file, Func<string> text) in pending.Zip(files.Select(file => file.Text)))
+            {
+                path = file.Path;
+                file.Prepare(text(), Utf8);
+            }
+
+            foreach (PendingFile file in pending)
+            {
+                path = file.Path;
+                interruption.ThrowIfAsked();
+                file.Place(overwrite, mayGoBack: file != pending[^1]);
+            }
+
+            Array.ForEach(pending, file => file.Keep());
             return true;
         }
-        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or NotSupportedException or ArgumentException)
+        catch (OperationCanceledException)
         {
-            Remove(beside);
+            TakeBack(pending);
+            throw;
+        }
+        catch (Exception fault) when (IsOfDisk(fault))
+        {
+            TakeBack(pending);
             terminal.Complain($"tierodcalc: {path} cannot be written: {fault.Message}\n");
             return false;
         }
     }
 
-    private static void Remove(string path)
+    /// <summary>Why nothing can be written into a folder, or null where something can.</summary>
+    public static string? FaultOf(string folder)
     {
         try
         {
-            File.Delete(path);
+            string trial = Path.Combine(folder, $".tierodcalc.{Environment.ProcessId}.part");
+            using FileStream stream = new(trial, FileMode.CreateNew, FileAccess.Write, FileShare.None, 1, FileOptions.DeleteOnClose);
+            return null;
         }
-        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or NotSupportedException or ArgumentException)
+        catch (Exception fault) when (IsOfDisk(fault))
         {
-            // What was not written cannot be removed either; the first fault is the one to tell.
+            return fault.Message;
+        }
+    }
+
+    internal static bool IsOfDisk(Exception fault) =>
+        fault is IOException or UnauthorizedAccessException or NotSupportedException or ArgumentException;
+
+    private static void TakeBack(PendingFile[] pending)
+    {
+        foreach (PendingFile file in pending.Reverse())
+        {
+            file.TakeBack();
         }
     }
 }

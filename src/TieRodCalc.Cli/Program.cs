@@ -1,7 +1,10 @@
 using Microsoft.Win32.SafeHandles;
 using TieRodCalc.Cli;
 
-return Application.Run(args, new Terminal(Console.OpenStandardInput, OpenOutput(), Console.OpenStandardError()));
+return Application.Run(args, new Terminal(OpenInput, OpenOutput(), Console.OpenStandardError())
+{
+    IsTyped = !Console.IsInputRedirected,
+});
 
 // The console's own stream says nothing where the reader of a pipe has gone. A stream on the descriptor does; but where it can
 // seek, on a file, it would keep a place of its own and write over what a command beside this one has written.
@@ -18,4 +21,14 @@ static Stream OpenOutput()
     }
 
     return Console.OpenStandardOutput();
+}
+
+// The console's own stream edits the line of a terminal itself, and asks the terminal where it stands to do so; the terminal's own
+// editing does for answers, and leaves it as it was when a signal ends the program.
+static Stream OpenInput()
+{
+    const int StandardInput = 0;
+    return Console.IsInputRedirected || OperatingSystem.IsWindows()
+        ? Console.OpenStandardInput()
+        : new FileStream(new SafeFileHandle(StandardInput, ownsHandle: false), FileAccess.Read, bufferSize: 0);
 }

@@ -10,6 +10,9 @@ internal sealed record Terminal(Func<Stream> Input, Stream Output, Stream Error)
 {
     private static readonly UTF8Encoding Utf8 = new(encoderShouldEmitUTF8Identifier: false);
 
+    /// <summary>Whether a person types standard input, and so sees it already.</summary>
+    public bool IsTyped { get; init; }
+
     /// <summary>Writes a result, whole.</summary>
     /// <returns>
     /// Null where it was written; otherwise the exit status that is left: a reader that has closed its end of the pipe has seen

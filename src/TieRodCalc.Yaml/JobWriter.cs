@@ -30,7 +30,7 @@ public static class JobWriter
         text.Append("tierodcalc: 1\n");
         if (job.Name is { } name)
         {
-            text.Append(CultureInfo.InvariantCulture, $"job: {Quoted(name)}\n");
+            text.Append(CultureInfo.InvariantCulture, $"job: {Scalars.Quoted(name)}\n");
         }
 
         text.Append(CultureInfo.InvariantCulture, $"units: {(job.Units == LengthDisplay.Inch ? "in" : "mm")}\n");
@@ -84,14 +84,14 @@ public static class JobWriter
 
     private static Fields Of(Material material) => new Fields()
         .Add("id", material.Id)
-        .Add("name", material.Name is { } name ? Quoted(name) : null)
+        .Add("name", material.Name is { } name ? Scalars.Quoted(name) : null)
         .Add("kind", Written(Choices.Material, material.Kind))
         .Add("tensile", material.TensileStrength is { } strength ? $"{Number(strength.Megapascals)} MPa" : null)
-        .Add("source", material.Source is { } source ? Quoted(source) : null);
+        .Add("source", material.Source is { } source ? Scalars.Quoted(source) : null);
 
     private static Fields Of(ThreadedEnd end) => Held(
         Part(end.Info)
-            .Add("thread", Quoted(ThreadText.Format(end.Thread)))
+            .Add("thread", Scalars.Quoted(ThreadText.Format(end.Thread)))
             .Add("center_to_tip", end.CenterToTip)
             .Add("thread_length", end.ThreadLength)
             .Add("lead", end.Lead)
@@ -114,10 +114,10 @@ public static class JobWriter
             : null);
 
     private static Fields Of(JamNut nut) =>
-        Part(nut.Info).Add("thread", Quoted(ThreadText.Format(nut.Thread))).Add("thickness", nut.Thickness);
+        Part(nut.Info).Add("thread", Scalars.Quoted(ThreadText.Format(nut.Thread))).Add("thickness", nut.Thickness);
 
     private static Fields Of(TappedHole hole) => new Fields()
-        .Add("thread", Quoted(ThreadText.Format(hole.Thread)))
+        .Add("thread", Scalars.Quoted(ThreadText.Format(hole.Thread)))
         .Add("depth", hole.Depth)
         .Add("bore", Written(Choices.Bore, (Bore?)hole.Bore))
         .Add("countersink", hole.Countersink)
@@ -125,7 +125,7 @@ public static class JobWriter
         .Add("clamp", hole.Clamp);
 
     private static Fields Part(PartInfo info) =>
-        new Fields().Add("id", info.Id).Add("name", info.Name is { } name ? Quoted(name) : null)
+        new Fields().Add("id", info.Id).Add("name", info.Name is { } name ? Scalars.Quoted(name) : null)
             .Add("material", info.Material?.Id)
             .Add("price", info.Price is { } price ? $"{price.Amount.ToString(CultureInfo.InvariantCulture)} {price.Currency}" : null)
             .Add("mass", info.Mass is { } mass ? $"{Number(mass.Kilograms)} kg" : null);
@@ -142,7 +142,7 @@ public static class JobWriter
         PlanRules rules = request.Rules;
         Fields nuts = new Fields().Add("inner", parts.InnerNut?.Info.Id ?? Ids.None);
         Fields fields = new Fields()
-            .Add("name", Quoted(rod.Name))
+            .Add("name", Scalars.Quoted(rod.Name))
             .Add("side", Written(Choices.Side, rod.Side))
             .Add("inner", parts.Inner.Info.Id)
             .Add("sleeve", parts.Sleeve?.Info.Id)
@@ -189,10 +189,6 @@ public static class JobWriter
 
     /// <summary>A number without an exponent, as exact as a double is.</summary>
     private static string Number(double value) => value.ToString("0.#################", CultureInfo.InvariantCulture);
-
-    /// <summary>A text in quotes, in which nothing means anything to YAML.</summary>
-    private static string Quoted(string text) =>
-        $"\"{text.Replace("\\", "\\\\", StringComparison.Ordinal).Replace("\"", "\\\"", StringComparison.Ordinal)}\"";
 
     /// <summary>The fields of one map, on one line.</summary>
     private sealed class Fields

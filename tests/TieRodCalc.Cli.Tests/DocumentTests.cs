@@ -24,7 +24,7 @@ public sealed class DocumentTests
     {
         string path = Path.Combine(Repository.Root, document);
         string before = File.ReadAllText(path);
-        string after = Regenerated(before);
+        string after = Regenerated(before, Block);
         if (Environment.GetEnvironmentVariable("TIERODCALC_UPDATE_DOCS") is { Length: > 0 })
         {
             File.WriteAllText(path, after);
@@ -60,7 +60,10 @@ public sealed class DocumentTests
         Assert.Equal("dotnet test", lines[demo + 1]);
     }
 
-    private static string Regenerated(string document)
+    /// <summary>A document with its blocks of shown output written anew.</summary>
+    /// <param name="document">The document.</param>
+    /// <param name="block">What belongs below a line that begins a block; null of other lines.</param>
+    internal static string Regenerated(string document, Func<string, string?> block)
     {
         StringBuilder text = new();
         string? replaced = null;
@@ -69,7 +72,7 @@ public sealed class DocumentTests
             if (replaced is null)
             {
                 text.Append(line).Append('\n');
-                replaced = Block(line);
+                replaced = block(line);
                 text.Append(replaced);
             }
             else if (line == End)

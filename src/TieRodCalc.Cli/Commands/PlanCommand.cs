@@ -29,6 +29,16 @@ internal static class PlanCommand
         HelpName = "REMEDY",
     };
 
+    /// <summary>Prints the plans of some rods.</summary>
+    /// <returns>The exit status.</returns>
+    public static int Print(Reading<Job> reading, List<PlannedRod> plans, bool json, Terminal terminal)
+    {
+        int? notWritten = terminal.Write(json
+            ? PlanJson.Of(reading.Value!, plans, reading.Notes)
+            : PlanText.Of(reading.Value!, plans, reading.Notes));
+        return notWritten ?? (plans.TrueForAll(planned => planned.Holds) ? ExitStatus.Holds : ExitStatus.DoesNotHold);
+    }
+
     private static int Run(JobSource source, string? with, NamedFile picture, ParseResult parsed, Terminal terminal)
     {
         if (source.Read(parsed, terminal) is not { } read)
@@ -43,14 +53,8 @@ internal static class PlanCommand
             return ExitStatus.WrongInput;
         }
 
-        if (!picture.Write(parsed, () => PlanPicture.Of(job, plans), terminal))
-        {
-            return ExitStatus.WrongInput;
-        }
-
-        int? notWritten = terminal.Write(source.WantsJson(parsed)
-            ? PlanJson.Of(job, plans, read.Reading.Notes)
-            : PlanText.Of(job, plans, read.Reading.Notes));
-        return notWritten ?? (plans.TrueForAll(planned => planned.Holds) ? ExitStatus.Holds : ExitStatus.DoesNotHold);
+        return picture.Write(parsed, () => PlanPicture.Of(job, plans), terminal)
+            ? Print(read.Reading, plans, source.WantsJson(parsed), terminal)
+            : ExitStatus.WrongInput;
     }
 }
