@@ -16,7 +16,7 @@ internal static class CompletionCommand
 
     public static Command Make(Terminal terminal)
     {
-        Argument<string> shell = new("SHELL") { Description = $"The shell: {string.Join(", ", s_scripts.Keys)}." };
+        Argument<string> shell = new("SHELL") { Description = $"One of {string.Join(", ", s_scripts.Keys)}." };
         shell.CompletionSources.Add([.. s_scripts.Keys]);
         shell.Validators.Add(result =>
         {

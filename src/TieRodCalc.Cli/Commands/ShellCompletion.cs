@@ -17,6 +17,8 @@ internal static class ShellCompletion
     private const string Files = "files\n";
     private const string Words = "words\n";
 
+    private static readonly TimeSpan s_longestWait = TimeSpan.FromSeconds(2);
+
     /// <summary>Arguments and values of options by these names are files and folders.</summary>
     private static readonly string[] s_files = ["JOB", "FILE", "DIR"];
 
@@ -29,7 +31,13 @@ internal static class ShellCompletion
             return null;
         }
 
-        string place = asked[Asked.Length..].TrimEnd(']');
+        // A job can be long and a disk slow, and somebody waits at the keyboard.
+        Task<string> answer = Task.Run(() => Answer(asked[Asked.Length..].TrimEnd(']'), words, root));
+        return answer.Wait(s_longestWait) ? answer.Result : Words;
+    }
+
+    private static string Answer(string place, string[] words, RootCommand root)
+    {
         if (place == "bash")
         {
             return words is [{ } before, { } after, { } breaks] ? BashAnswer(BashLine.Of(before, after, breaks), root) : Words;
