@@ -37,7 +37,8 @@ internal static class ChooseCommand
         };
         Option<string> sort = new("--sort")
         {
-            Description = "The order: best (no cut, all joints locked, most margin or least cut), margin, price, mass or cut; best unless said.",
+            Description = "The order: best (no cut, all joints locked, most margin or least cut), margin, price, mass or cut; "
+                + "best unless said.",
             HelpName = "KEY",
             DefaultValueFactory = _ => "best",
         };
