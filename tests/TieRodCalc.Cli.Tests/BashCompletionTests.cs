@@ -73,7 +73,8 @@ public sealed class BashCompletionTests : IDisposable
     {
         string written = line.Replace("JOB", "catalog-samples/jobs/car-27.yaml", StringComparison.Ordinal)
             .Replace("SHORT", "catalog-samples/jobs/car-27-short-sleeve.yaml", StringComparison.Ordinal);
-        Assert.Equal(words.Split('|', StringSplitOptions.RemoveEmptyEntries), InBash(written, "for word in \"${COMPREPLY[@]}\"; do echo \"$word\"; done"));
+        Assert.Equal(words.Split('|', StringSplitOptions.RemoveEmptyEntries), InBash(written,
+            "for word in \"${COMPREPLY[@]}\"; do echo \"$word\"; done"));
     }
 
     /// <summary>Each word is put into the line and the line read by bash, which then has the name of the rod.</summary>
@@ -85,7 +86,8 @@ public sealed class BashCompletionTests : IDisposable
         const string ReadBack = "for word in \"${COMPREPLY[@]}\"; do eval \"printf '%s\\n' $OPEN$word$OPEN\"; done";
         string line = $"tierodcalc plan '{job}' --rod ";
         Assert.Equal(CompletionJobs.Names, InBash(line, $"OPEN=''; {ReadBack}"));
-        Assert.Equal(CompletionJobs.Names, InBash($"{line}\"", $"OPEN='\"'; {ReadBack}").Select(word => word.Replace("\\!", "!", StringComparison.Ordinal)));
+        Assert.Equal(CompletionJobs.Names, InBash($"{line}\"", $"OPEN='\"'; {ReadBack}").Select(word => word.Replace("\\!", "!",
+            StringComparison.Ordinal)));
         Assert.Equal(CompletionJobs.Names, InBash($"{line}'", $"OPEN=\"'\"; {ReadBack}"));
     }
 

@@ -10,7 +10,8 @@ internal static class CompletionJobs
 
     /// <summary>Names with blanks, quotes, umlauts and what else means something to a shell.</summary>
     public static string[] Names =>
-        ["left", "left front", "it's \"odd\" $HOME `x` !1", "Öse hinten", "a:b=c", @"back\slash", "*?[x]{y,z}~#&;|<>()", "--with", "'", "\""];
+        ["left", "left front", "it's \"odd\" $HOME `x` !1", "Öse hinten", "a:b=c", @"back\slash", "*?[x]{y,z}~#&;|<>()", "--with", "'",
+            "\""];
 
     public static string WithRods(IEnumerable<string> names, string length = Fitting)
     {

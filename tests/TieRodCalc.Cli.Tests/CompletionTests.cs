@@ -48,7 +48,8 @@ public sealed class CompletionTests : IDisposable
         foreach (System.CommandLine.Command command in Application.Root(CommandLine.Nowhere).Subcommands)
         {
             Assert.Contains(command.Name, Answer([$"{command.Name[..2]}|"]));
-            string[] options = [.. command.Options.Select(option => option.Aliases.Prepend(option.Name).MaxBy(name => name.Length)!), "--help"];
+            string[] options = [.. command.Options.Select(option => option.Aliases.Prepend(option.Name).MaxBy(name => name.Length)!),
+                "--help"];
             Assert.Equal(["words", .. options.Distinct()], Answer([command.Name, "-|"]));
             Assert.All(
                 command.Options.Where(option => option.HelpName is "FILE" or "DIR"),

@@ -12,7 +12,8 @@ public sealed class HelpTests : IDisposable
     /// <summary>The command that asks questions; without answers it ends with status 2.</summary>
     private const string Dialog = "new";
 
-    public static TheoryData<string> Commands => [string.Empty, .. Application.Root(CommandLine.Nowhere).Subcommands.Select(command => command.Name)];
+    public static TheoryData<string> Commands => [string.Empty, .. Application.Root(CommandLine.Nowhere).Subcommands.Select(command =>
+        command.Name)];
 
     public void Dispose() => Directory.Delete(_folder, recursive: true);
 
@@ -25,7 +26,8 @@ public sealed class HelpTests : IDisposable
         Assert.All(lines, line => Assert.Equal(line.TrimEnd(), line));
         Assert.StartsWith(command.Length == 0 ? ExampleMark : $"{ExampleMark}{command} ", lines[^1] + " ", StringComparison.Ordinal);
         Assert.Single(lines, line => line.StartsWith(ExampleMark, StringComparison.Ordinal));
-        Assert.Single(lines, line => line.StartsWith($"Usage: tierodcalc {(command.Length == 0 ? "COMMAND" : command)}", StringComparison.Ordinal));
+        Assert.Single(lines, line => line.StartsWith($"Usage: tierodcalc {(command.Length == 0 ? "COMMAND" : command)}",
+            StringComparison.Ordinal));
     }
 
     [Theory]

@@ -98,8 +98,10 @@ public sealed class ThreadErrorTests
     [Fact]
     public void What_is_missing_or_given_twice_is_said()
     {
-        Says("tierodcalc: thread needs DESIGNATION: the thread, such as 5/8-18 UNF-2A LH or M18x1.5; several words are one designation.\n");
-        Says("tierodcalc: thread needs DESIGNATION: the thread, such as 5/8-18 UNF-2A LH or M18x1.5; several words are one designation.\n", "--into", "5/8-18");
+        const string Missing =
+            "tierodcalc: thread needs DESIGNATION: the thread, such as 5/8-18 UNF-2A LH or M18x1.5; several words are one designation.\n";
+        Says(Missing);
+        Says(Missing, "--into", "5/8-18");
         Says("tierodcalc: --into needs a value after it: --into DESIGNATION\n", "5/8-18", "--into");
         Says("tierodcalc: --into is given more than once.\n", "5/8-18", "--into", "5/8-18", "--into", "M16");
         Says(

@@ -17,7 +17,8 @@ public sealed class UsageErrorTests
     [InlineData("there is no option '--verison'. Did you mean '--version'?", "--verison")]
     [InlineData("'car.yaml' is no command; the command comes first, as in: tierodcalc plan car.yaml", "car.yaml")]
     [InlineData("'jobs/car' is no command; the command comes first, as in: tierodcalc plan jobs/car", "jobs/car")]
-    public void A_wrong_command_is_told_the_nearest(string message, params string[] args) => Says($"{message}\nHelp: tierodcalc --help\n", args);
+    public void A_wrong_command_is_told_the_nearest(string message, params string[] args) => Says($"{message}\nHelp: tierodcalc --help\n",
+        args);
 
     [Theory]
     [InlineData("a command is missing")]
@@ -40,15 +41,18 @@ public sealed class UsageErrorTests
     [InlineData("there is no command 'help'. Did you mean '--help'?", "help", "plan")]
     [InlineData("plan needs JOB: the job file; - reads it from standard input.", "plan")]
     [InlineData("JOB is empty, and is to be the name of a file.", "plan", "")]
-    [InlineData("'two' is one word too many: plan takes one JOB. What holds a blank is written in quotes.", "plan", "-", "--rod", "one", "two")]
+    [InlineData("'two' is one word too many: plan takes one JOB. What holds a blank is written in quotes.", "plan", "-", "--rod", "one",
+        "two")]
     [InlineData("--json takes no value, and is given 'maybe'.", "plan", "-", "--json=maybe")]
     [InlineData("--json takes no value, and is given 'maybe'.", "plan", "--json:maybe")]
     [InlineData("--rod needs a value after it: --rod NAME", "plan", "-", "--rod")]
     [InlineData("--with is given more than once.", "plan", "-", "--with", "one", "--with", "two")]
-    public void A_fault_is_one_plain_sentence(string message, params string[] args) => Says($"{message}\nHelp: tierodcalc plan --help\n", args);
+    public void A_fault_is_one_plain_sentence(string message, params string[] args) => Says($"{message}\nHelp: tierodcalc plan --help\n",
+        args);
 
     [Theory]
-    [InlineData("choose", "there is no order 'pricee'; --sort takes best, margin, price, mass, cut. Did you mean 'price'?", "-", "--sort", "pricee")]
+    [InlineData("choose", "there is no order 'pricee'; --sort takes best, margin, price, mass, cut. Did you mean 'price'?", "-", "--sort",
+        "pricee")]
     [InlineData("choose", "there is no order ''; --sort takes best, margin, price, mass, cut.", "-", "--sort", "")]
     [InlineData("choose", "--sort is given more than once.", "-", "--sort", "mass", "--sort", "price")]
     [InlineData("choose", "--top is given more than once.", "-", "--top", "3", "--top", "4")]
@@ -60,7 +64,8 @@ public sealed class UsageErrorTests
     [InlineData("check", "check needs FILE: part and job files; - reads one from standard input.")]
     [InlineData("check", "FILE is empty, and is to be the name of a file.", "-", "")]
     [InlineData("completion", "completion needs SHELL: one of bash, zsh, fish, powershell.")]
-    [InlineData("completion", "there is no script for a shell 'bsh'; there is one for bash, zsh, fish, powershell. Did you mean 'bash'?", "bsh")]
+    [InlineData("completion", "there is no script for a shell 'bsh'; there is one for bash, zsh, fish, powershell. Did you mean 'bash'?",
+        "bsh")]
     [InlineData("completion", "completion has no option '--top'; choose has it.", "--top")]
     public void Help_is_that_of_the_command_in_question(string command, string message, params string[] args) =>
         Says($"{message}\nHelp: tierodcalc {command} --help\n", [command, .. args]);
@@ -70,7 +75,8 @@ public sealed class UsageErrorTests
     {
         Says("check has no option '--nonsense'.\nHelp: tierodcalc check --help\n", "check", "-", "--nonsense");
         CommandLine two = CommandLine.Run("check", "-x", "-", "--json");
-        Assert.StartsWith("tierodcalc: check has no option '-x'.\ntierodcalc: check has no option '--json'; plan,", two.Error, StringComparison.Ordinal);
+        Assert.StartsWith("tierodcalc: check has no option '-x'.\ntierodcalc: check has no option '--json'; plan,", two.Error,
+            StringComparison.Ordinal);
         Assert.Equal(0, CommandLine.RunWith(CheckJobs.W1, "check", "-").Status);
     }
 
@@ -80,7 +86,8 @@ public sealed class UsageErrorTests
         Says("no rod is called 'lfet'; the job has left, right. Did you mean 'left'?\n", "plan", Car, "--rod", "lfet");
         Says("no rod is called ''; the job has left, right.\n", "toe", Car, "--rod", "");
         Says(
-            "no rod is called 'lift'; the job has left, right. Did you mean 'left'?\ntierodcalc: no rod is called 'x'; the job has left, right.\n",
+            "no rod is called 'lift'; the job has left, right. Did you mean 'left'?\n"
+                + "tierodcalc: no rod is called 'x'; the job has left, right.\n",
             "plan", Car, "--rod", "lift", "--rod", "right", "--rod", "x");
     }
 
@@ -106,7 +113,8 @@ public sealed class UsageErrorTests
         {
             foreach (string name in names.Where(name => command.Options.All(option => option.Name != name)))
             {
-                string[] others = [.. commands.Where(other => other.Options.Any(option => option.Name == name)).Select(other => other.Name)];
+                string[] others = [.. commands.Where(other => other.Options.Any(option => option.Name == name)).Select(other =>
+                    other.Name)];
                 Says(
                     $"{command.Name} has no option '{name}'; {string.Join(", ", others)} {(others.Length == 1 ? "has" : "have")} it.\n"
                         + $"Help: tierodcalc {command.Name} --help\n",

@@ -97,7 +97,8 @@ internal static class ShellCompletion
     }
 
     private static IEnumerable<string> Labels(
-        IEnumerable<Func<CompletionContext, IEnumerable<CompletionItem>>> sources, ParseResult parsed) => sources.SelectMany(source => source(parsed.GetCompletionContext())).Select(item => item.Label);
+        IEnumerable<Func<CompletionContext, IEnumerable<CompletionItem>>> sources, ParseResult parsed) =>
+        sources.SelectMany(source => source(parsed.GetCompletionContext())).Select(item => item.Label);
 
     /// <summary>Options that are not given yet, or may be given again.</summary>
     private static IEnumerable<string> Names(IEnumerable<Option> options, ParseResult parsed, string word) => Beginning(

@@ -15,7 +15,8 @@ internal static class CompletionScripts
           {
             IFS= read -r kind
             while IFS= read -r word; do COMPREPLY+=("$word"); done
-          } < <("$program" '[complete:bash]' "${COMP_LINE:0:COMP_POINT}" "${COMP_LINE:COMP_POINT}" "$COMP_WORDBREAKS" 2>/dev/null </dev/null)
+          } < <("$program" '[complete:bash]' "${COMP_LINE:0:COMP_POINT}" "${COMP_LINE:COMP_POINT}" "$COMP_WORDBREAKS" \
+            2>/dev/null </dev/null)
           # Where a word is asked for and none fits, files would mislead.
           [[ $kind != words ]] || compopt +o default +o bashdefault 2>/dev/null
           return 0

@@ -86,7 +86,8 @@ internal sealed record PlannedRod(
         }
 
         refused = with is not null && plans.TrueForAll(planned => planned.With is null)
-            ? $"tierodcalc: every rod can be built as it is, so there is no remedy to plan with, neither '{with}' nor another; leave --with out.\n"
+            ? $"tierodcalc: every rod can be built as it is, so there is no remedy to plan with, neither '{with}' nor another; "
+                + "leave --with out.\n"
             : null;
         return refused is null ? plans : null;
     }

@@ -31,7 +31,10 @@ internal static class UsageErrors
     /// </summary>
     public static string? OfFlags(IEnumerable<string> args, ParseResult parsed)
     {
-        string[] flags = [.. parsed.CommandResult.Command.Options.Where(option => option.ValueType == typeof(bool)).Select(option => option.Name)];
+        string[] flags =
+        [
+            .. parsed.CommandResult.Command.Options.Where(option => option.ValueType == typeof(bool)).Select(option => option.Name),
+        ];
         string[] faults =
         [
             .. args.TakeWhile(word => word != "--")
