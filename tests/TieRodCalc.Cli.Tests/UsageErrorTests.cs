@@ -61,6 +61,8 @@ public sealed class UsageErrorTests
     [InlineData("toe", "--picture is followed by an empty file name.", "-", "--picture", "")]
     [InlineData("toe", "--force overwrites the file of --picture, and none is named: --picture FILE --force", "-", "--force")]
     [InlineData("asbuilt", "--force overwrites the file of --record, and none is named: --record FILE --force", "--force", "-")]
+    [InlineData("sheet", "sheet needs -o FILE: the HTML file to be written.", "-")]
+    [InlineData("sheet", "-o is followed by an empty file name.", "-", "-o", "")]
     [InlineData("check", "check needs FILE: part and job files; - reads one from standard input.")]
     [InlineData("check", "FILE is empty, and is to be the name of a file.", "-", "")]
     [InlineData("completion", "completion needs SHELL: one of bash, zsh, fish, powershell.")]

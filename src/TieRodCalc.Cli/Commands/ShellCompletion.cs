@@ -17,7 +17,7 @@ internal static class ShellCompletion
     private const string Files = "files\n";
     private const string Words = "words\n";
 
-    private static readonly TimeSpan s_longestWait = TimeSpan.FromSeconds(2);
+    private static readonly TimeSpan s_longestWait = TimeSpan.FromSeconds(5);
 
     /// <summary>Arguments and values of options by these names are files and folders.</summary>
     private static readonly string[] s_files = ["JOB", "FILE", "DIR"];

@@ -151,7 +151,7 @@ internal static class UsageErrors
                 && command.Arguments.FirstOrDefault(each => message.Contains($"'{each.Name}'", StringComparison.Ordinal)) is { } argument =>
                 $"{command.Name} needs {argument.Name}: {Lower(argument.Description)}",
             (_, CommandResult { Command: { } command }) when Begins("Required command") => $"a command is missing; {Commands(command)}.",
-            (_, CommandResult { Command: { } command }) when Begins("Option '")
+            _ when Begins("Option '") && parsed.CommandResult.Command is { } command
                 && command.Options.FirstOrDefault(each => each.Required && message.Contains($"'{each.Name}'", StringComparison.Ordinal))
                     is { } missing => $"{command.Name} needs {missing.Name} {ValueOf(missing)}: {Lower(missing.Description)}",
             _ => message,
