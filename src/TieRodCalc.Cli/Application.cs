@@ -1,14 +1,17 @@
 using System.CommandLine;
+using System.CommandLine.Help;
 using System.CommandLine.Invocation;
 using TieRodCalc.Cli.Commands;
 using TieRodCalc.Cli.Rendering;
-using TieRodCalc.Text;
 
 namespace TieRodCalc.Cli;
 
 /// <summary>The command line as a whole.</summary>
 internal static class Application
 {
+    /// <summary>How words are parsed: no response files.</summary>
+    public static ParserConfiguration Parsing => new() { ResponseFileTokenReplacer = null };
+
     /// <summary>Runs one command.</summary>
     /// <param name="args">Its words.</param>
     /// <param name="terminal">Where it reads and writes.</param>
@@ -34,12 +37,13 @@ internal static class Application
         }
     }
 
-    private static int Invoke(string[] args, Terminal terminal)
+    /// <summary>All commands.</summary>
+    public static RootCommand Root(Terminal terminal)
     {
         RootCommand root = new(
             "Plans steering tie rods made of mismatched parts: how much to cut, how much thread is engaged at every "
-            + "setting, whether the nuts fit, and how far a turn moves the toe.\n\n"
-            + string.Join("\n", Cautions.All))
+            + "setting, whether the nuts fit, and how far a turn moves the toe.\n"
+            + "Example: tierodcalc plan catalog-samples/jobs/car-27.yaml")
         {
             PlanCommand.Make(terminal),
             ChooseCommand.Make(terminal),
@@ -49,23 +53,51 @@ internal static class Application
             CheckCommand.Make(terminal),
             SheetCommand.Make(terminal),
             NewCommand.Make(terminal),
+            CompletionCommand.Make(terminal),
         };
-        ParseResult parsed = root.Parse(args, new ParserConfiguration { ResponseFileTokenReplacer = null });
+        foreach (Option option in root.Options)
+        {
+            option.Description = option is VersionOption ? "Print the version." : "Print this help; after a command, that of the command.";
+        }
+
+        return root;
+    }
+
+    private static int Invoke(string[] args, Terminal terminal)
+    {
+        RootCommand root = Root(terminal);
+        if (ShellCompletion.Answer(args, root) is { } answer)
+        {
+            return terminal.Write(answer) ?? ExitStatus.Holds;
+        }
+
+        ParseResult parsed = root.Parse(args, Parsing);
+        if (parsed.Action is HelpAction)
+        {
+            return terminal.Write(HelpText.Of(parsed.CommandResult.Command, root)) ?? ExitStatus.Holds;
+        }
+
+        if (UsageErrors.OfFlags(args, parsed) is { } valued)
+        {
+            terminal.Complain(valued);
+            return ExitStatus.WrongInput;
+        }
+
         if (parsed.Action is ParseErrorAction || (parsed.Action is null && parsed.Errors.Count > 0))
         {
             terminal.Complain(UsageErrors.Of(parsed));
             return ExitStatus.WrongInput;
         }
 
-        using StringWriter help = new();
+        using StringWriter written = new();
         int status = parsed.Invoke(new InvocationConfiguration
         {
             EnableDefaultExceptionHandler = false,
-            Output = help,
-            Error = help,
+            Output = written,
+            Error = written,
             ProcessTerminationTimeout = null,
         });
-        string helped = help.ToString();
-        return helped.Length == 0 ? status : terminal.Write(helped) ?? status;
+        string version = written.ToString();
+        return version.Length == 0 ? status : terminal.Write(version) ?? status;
     }
 }

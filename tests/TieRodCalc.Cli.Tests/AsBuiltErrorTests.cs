@@ -37,7 +37,7 @@ public sealed class AsBuiltErrorTests : IDisposable
     }
 
     [Fact]
-    public void An_unknown_rod() => Refused(CheckJobs.W1, "no rod is called x", "--rod", "x");
+    public void An_unknown_rod() => Refused(CheckJobs.W1, "no rod is called 'x'", "--rod", "x");
 
     [Fact]
     public void A_length_that_bent_ends_do_not_leave() =>

@@ -21,8 +21,8 @@ public sealed class CheckCommandTests : IDisposable
             Assert.Empty(run.Output);
             Assert.Equal(2, Count(run.Error, $"{parts}:3:"));
             Assert.Equal(1, Count(run.Error, $"{job}:5:1: error: "));
-            Assert.Contains("; nearest: thickness\n", run.Error, StringComparison.Ordinal);
-            Assert.Contains("; nearest: units\n", run.Error, StringComparison.Ordinal);
+            Assert.Contains(". Did you mean 'thickness'?\n", run.Error, StringComparison.Ordinal);
+            Assert.Contains(". Did you mean 'units'?\n", run.Error, StringComparison.Ordinal);
             Assert.EndsWith("3 errors; nothing was computed.\n", run.Error, StringComparison.Ordinal);
         }
     }

@@ -6,6 +6,9 @@ namespace TieRodCalc.Cli.Tests;
 /// <summary>One run of the command line, in this process.</summary>
 internal sealed record CommandLine(int Status, string Output, string Error)
 {
+    /// <summary>For a look at the commands, of which none is run.</summary>
+    public static Terminal Nowhere => new(() => Stream.Null, Stream.Null, Stream.Null);
+
     public static CommandLine Run(params string[] args) => RunWith(string.Empty, args);
 
     public static CommandLine RunWith(string input, params string[] args)

@@ -21,7 +21,7 @@ public sealed class ProblemTextTests
     public void The_nearest_name_stands_behind_the_sentence()
     {
         Assert.StartsWith(
-            "job.yaml:3:5: error: wrong; nearest: defh\n    abc",
+            "job.yaml:3:5: error: wrong. Did you mean 'defh'?\n    abc",
             Appended(new Problem("job.yaml", 3, 5, 4, "wrong", "abc defg hi", "defh")),
             StringComparison.Ordinal);
         Assert.DoesNotContain("nearest", Appended(new Problem("job.yaml", 3, 5, 4, "wrong", "abc defg hi")), StringComparison.Ordinal);

@@ -90,20 +90,22 @@ public sealed class ThreadErrorTests
     [Fact]
     public void Unknown_options_are_refused_wherever_they_stand()
     {
-        Says("tierodcalc: Unrecognized option '--nonsense'.\n", "5/8-18", "--nonsense");
-        Says("tierodcalc: Unrecognized option '-x'.\n", "5/8-18", "-x");
-        Says("tierodcalc: Unrecognized option '--nonsense'.\n", "5/8-18", "--into", "5/8-18", "--nonsense");
+        Says("tierodcalc: thread has no option '--nonsense'.\n", "5/8-18", "--nonsense");
+        Says("tierodcalc: thread has no option '-x'.\n", "5/8-18", "-x");
+        Says("tierodcalc: thread has no option '--nonsense'.\n", "5/8-18", "--into", "5/8-18", "--nonsense");
     }
 
     [Fact]
     public void What_is_missing_or_given_twice_is_said()
     {
-        Says("tierodcalc: Required argument 'DESIGNATION' missing for command: 'thread'.\n");
-        Says("tierodcalc: Required argument 'DESIGNATION' missing for command: 'thread'.\n", "--into", "5/8-18");
-        Says("tierodcalc: Required argument missing for option: '--into'.\n", "5/8-18", "--into");
-        Says("tierodcalc: Option '--into' is given more than once.\n", "5/8-18", "--into", "5/8-18", "--into", "M16");
+        const string Missing =
+            "tierodcalc: thread needs DESIGNATION: the thread, such as 5/8-18 UNF-2A LH or M18x1.5; several words are one designation.\n";
+        Says(Missing);
+        Says(Missing, "--into", "5/8-18");
+        Says("tierodcalc: --into needs a value after it: --into DESIGNATION\n", "5/8-18", "--into");
+        Says("tierodcalc: --into is given more than once.\n", "5/8-18", "--into", "5/8-18", "--into", "M16");
         Says(
-            "tierodcalc: Option '--male-tensile' is given more than once.\n",
+            "tierodcalc: --male-tensile is given more than once.\n",
             "5/8-18", "--male-tensile", "120 ksi", "--male-tensile", "130 ksi");
     }
 

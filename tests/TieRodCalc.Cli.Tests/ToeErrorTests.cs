@@ -41,7 +41,7 @@ public sealed class ToeErrorTests
         Both.With("  arm: 150 mm", "  layout: one rod between wheels\n  arm: 150 mm"), "and there are 2: l, r. Choose one with --rod.");
 
     [Fact]
-    public void An_unknown_rod() => Refused(Both, "no rod is called x", "--rod", "x");
+    public void An_unknown_rod() => Refused(Both, "no rod is called 'x'", "--rod", "x");
 
     [Fact]
     public void A_toe_without_a_direction() => Refused(Both.WithToe("{now: 3 mm, want: 1.5 mm in}"), "the direction is missing");

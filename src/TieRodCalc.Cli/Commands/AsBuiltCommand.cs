@@ -15,9 +15,10 @@ internal static class AsBuiltCommand
         NamedFile record = new("--record", "Write the build record, a job file with all that is known of the rods, into this file.");
         Command command = source.AddTo(new Command(
             "asbuilt",
-            "Check rods that are made up already, from what was measured ('built' in the job): thread showing, center to center, and the "
-            + "cut of each end or how deep its tip is; and say how a spare is made.\n"
-            + "Example: tierodcalc asbuilt catalog-samples/jobs/car-27-built.yaml --record left.yaml"));
+            "Check rods that are made up already, and say how a spare is made.\n"
+            + "Goes by what was measured ('built' in the job): thread showing, center to center, and the cut of each end or how deep its "
+            + "tip is.\n"
+            + "Example: tierodcalc asbuilt catalog-samples/jobs/car-27-built.yaml"));
         record.AddTo(command);
         command.SetAction(parsed => Run(source, record, parsed, terminal));
         return command;

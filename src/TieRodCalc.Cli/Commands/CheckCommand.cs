@@ -17,8 +17,8 @@ internal static class CheckCommand
         };
         Command command = new(
             "check",
-            "Read part and job files and report every error, each with its line and column.\n"
-            + "Example: tierodcalc check catalog-samples/parts/pinewater.yaml catalog-samples/jobs/car-27.yaml")
+            "Read part and job files and report every error at its line.\n"
+            + "Example: tierodcalc check catalog-samples/jobs/car-27.yaml")
         {
             files,
         };

@@ -1,4 +1,6 @@
 using System.CommandLine;
+using System.CommandLine.Parsing;
+using System.Globalization;
 using TieRodCalc.Cli.Rendering;
 using TieRodCalc.Planning;
 using TieRodCalc.Rods;
@@ -28,33 +30,49 @@ internal static class ChooseCommand
         JobSource source = new();
         Option<int> top = new("--top")
         {
-            Description = $"How many are listed, from 1 to {MostTop}.",
+            Description = $"How many are listed, from 1 to {MostTop}; {UsualTop} unless said.",
             HelpName = "N",
             DefaultValueFactory = _ => UsualTop,
+            CustomParser = ReadTop,
         };
         Option<string> sort = new("--sort")
         {
-            Description = "The order: best (no cut, all joints locked, most margin or least cut), margin, price, mass or cut.",
+            Description = "The order: best (no cut, all joints locked, most margin or least cut), margin, price, mass or cut; "
+                + "best unless said.",
             HelpName = "KEY",
             DefaultValueFactory = _ => "best",
         };
-        top.Validators.Add(result =>
+        sort.CompletionSources.Add([.. s_orders.Keys]);
+        sort.Validators.Add(result =>
         {
-            if (result.Tokens.Count == 1 && int.TryParse(result.Tokens[0].Value, out int count) && count is < 1 or > MostTop)
+            if (result.Tokens is [{ Value: var written }] && !s_orders.ContainsKey(written))
             {
-                result.AddError($"--top is a whole number from 1 to {MostTop}, not {result.Tokens[0].Value}.");
+                result.AddError(
+                    $"there is no order '{written}'; --sort takes {string.Join(", ", s_orders.Keys)}."
+                        + Suggestion.Of(written, s_orders.Keys));
             }
         });
-        sort.AcceptOnlyFromAmong([.. s_orders.Keys]);
         Command command = source.AddTo(new Command(
             "choose",
-            "Choose the parts of a rod from catalogs: parts left open in the job ('any', a list of ids, a filter by thread) are filled, "
-            + "best first, with the thinnest jam nuts that fit.\n"
+            "Choose the parts of a rod from catalogs, best first.\n"
+            + "Parts left open in the job ('any', a list of ids, a filter by thread) are filled, with the thinnest jam nuts that fit.\n"
             + "Example: tierodcalc choose catalog-samples/jobs/car-27-choose.yaml --top 5"));
         command.Add(top);
         command.Add(sort);
         command.SetAction(parsed => Run(source, s_orders[parsed.GetValue(sort)!], parsed.GetValue(top), parsed, terminal));
         return command;
+    }
+
+    private static int ReadTop(ArgumentResult result)
+    {
+        string written = result.Tokens.Count == 1 ? result.Tokens[0].Value : string.Empty;
+        if (int.TryParse(written, NumberStyles.None, CultureInfo.InvariantCulture, out int count) && count is >= 1 and <= MostTop)
+        {
+            return count;
+        }
+
+        result.AddError($"--top takes a whole number from 1 to {MostTop}, not '{written}'.");
+        return UsualTop;
     }
 
     private static int Run(JobSource source, ChoiceOrder order, int top, ParseResult parsed, Terminal terminal)

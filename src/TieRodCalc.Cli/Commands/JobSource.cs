@@ -18,19 +18,24 @@ internal sealed class JobSource
 
     private readonly Option<string[]> _rods = new("--rod")
     {
-        Description = "Only the rod of this name; may be given more than once.",
+        Description = "The rod of this name alone; may be given more than once.",
         HelpName = "NAME",
         DefaultValueFactory = _ => [],
     };
 
     private readonly Option<bool> _json = new("--json") { Description = "Print the result as JSON." };
 
-    /// <summary>A word that is written like an option is none of the files.</summary>
+    /// <summary>A word that is written like an option is none of the files, nor is an empty one.</summary>
     public static void RefuseOptions(ArgumentResult files)
     {
         foreach (string word in files.Tokens.Select(token => token.Value).Where(word => word.Length > 1 && word.StartsWith('-')))
         {
-            files.AddError($"Unrecognized option '{word}'.");
+            files.AddError(UsageErrors.NoSuchOption(word, files));
+        }
+
+        if (files.Tokens.Any(token => token.Value.Length == 0))
+        {
+            files.AddError($"{files.Argument.Name} is empty, and is to be the name of a file.");
         }
     }
 
@@ -38,6 +43,7 @@ internal sealed class JobSource
     public Command AddTo(Command command)
     {
         _job.Validators.Add(RefuseOptions);
+        _rods.CompletionSources.Add(context => Rods(context.ParseResult).Select(rod => rod.Name));
         command.Add(_job);
         command.Add(_rods);
         command.Add(_json);
@@ -66,6 +72,20 @@ internal sealed class JobSource
         return Chosen(job, parsed.GetValue(_rods)!, path, planned, terminal) is { } rods ? (reading, rods) : null;
     }
 
+    /// <summary>
+    /// For completion: the rods of the job that a command line names. None where it cannot be read, and none from standard input,
+    /// which is somebody's terminal then.
+    /// </summary>
+    public IReadOnlyList<JobRod> Rods(ParseResult parsed) =>
+        parsed.GetResult(_job)?.Tokens is [{ Value: not StandardInput and var path }] ? JobReader.Read(path).Value?.Rods ?? [] : [];
+
+    /// <summary>For completion: those of them that the command line asks for, all where it asks for none.</summary>
+    public IEnumerable<JobRod> Asked(ParseResult parsed)
+    {
+        string[] names = [.. parsed.GetResult(_rods)?.Tokens.Select(token => token.Value) ?? []];
+        return Rods(parsed).Where(rod => names.Length == 0 || names.Contains(rod.Name));
+    }
+
     private static List<JobRod>? Chosen(Job job, string[] names, string path, bool planned, Terminal terminal)
     {
         if (job.Rods.Count == 0)
@@ -74,12 +94,12 @@ internal sealed class JobSource
             return null;
         }
 
-        string[] unknown = [.. names.Where(name => job.Rods.All(rod => rod.Name != name))];
+        string[] known = [.. job.Rods.Select(rod => rod.Name)];
+        string[] unknown = [.. names.Except(known)];
         if (unknown.Length > 0)
         {
-            terminal.Complain(
-                $"tierodcalc: no rod is called {string.Join(", ", unknown)}; the job has "
-                    + $"{string.Join(", ", job.Rods.Select(rod => rod.Name))}.\n");
+            terminal.Complain(string.Concat(unknown.Select(name =>
+                $"tierodcalc: no rod is called '{name}'; the job has {string.Join(", ", known)}.{Suggestion.Of(name, known)}\n")));
             return null;
         }
 

@@ -14,6 +14,18 @@ internal sealed class NamedFile(string option, string description, bool required
     {
         command.Add(_file);
         command.Add(_force);
+        command.Validators.Add(result =>
+        {
+            string? path = result.GetResult(_file)?.Tokens is [{ Value: var written }, ..] ? written : null;
+            if (path is { Length: 0 })
+            {
+                result.AddError($"{_file.Name} is followed by an empty file name.");
+            }
+            else if (!_file.Required && path is null && result.GetResult(_file) is null && result.GetResult(_force) is { Implicit: false })
+            {
+                result.AddError($"--force overwrites the file of {_file.Name}, and none is named: {_file.Name} FILE --force");
+            }
+        });
     }
 
     /// <summary>The file as it was named, or null.</summary>

@@ -1,5 +1,7 @@
 using System.CommandLine;
 using TieRodCalc.Cli.Rendering;
+using TieRodCalc.Planning;
+using TieRodCalc.Text;
 using TieRodCalc.Yaml;
 
 namespace TieRodCalc.Cli.Commands;
@@ -12,22 +14,36 @@ internal static class PlanCommand
         JobSource source = new();
         Command command = source.AddTo(new Command(
             "plan",
-            "Plan the rods of a job: verdict, cut, setting, limits, adjustment, what a turn does, how to start the threads.\n"
-            + "Example: tierodcalc plan catalog-samples/jobs/car-27-short-sleeve.yaml --with longer-sleeve"));
-        Option<string?> with = With();
+            "Plan the rods of a job: what to cut, how to set them, how far they adjust.\n"
+            + "Says of each rod whether it can be built, how much to cut and where to scribe it, how to start the threads and set them, "
+            + "how far it adjusts and what ends that, what a turn does, and what would help where it cannot be built.\n"
+            + "Example: tierodcalc plan catalog-samples/jobs/car-27.yaml --rod left"));
+        Option<string?> with = With(source);
         command.Add(with);
-        NamedFile picture = new("--picture", "The drawings of the rods, to scale, as SVG, into this file.");
+        NamedFile picture = new("--picture", "Draw the rods to scale into this file, as SVG.");
         picture.AddTo(command);
         command.SetAction(parsed => Run(source, parsed.GetValue(with), picture, parsed, terminal));
         return command;
     }
 
     /// <summary>The option by which a remedy is asked for.</summary>
-    public static Option<string?> With() => new("--with")
+    public static Option<string?> With(JobSource source)
     {
-        Description = "Plan the rods that do not fit with this remedy, as a plan without it names them.",
-        HelpName = "REMEDY",
-    };
+        Option<string?> with = new("--with")
+        {
+            Description = "Plan a rod that cannot be built with this remedy, one of those that its plan names, such as longer-sleeve.",
+            HelpName = "REMEDY",
+        };
+        with.CompletionSources.Add(context => Remedies(source.Asked(context.ParseResult)));
+        return with;
+    }
+
+    /// <summary>For completion: what the plan of some rods names as remedies.</summary>
+    private static IEnumerable<string> Remedies(IEnumerable<JobRod> rods) => rods
+        .Where(rod => rod is { Rod: not null, Request: not null })
+        .SelectMany(rod => RodRemedies.Of(rod.Rod!, rod.Request!))
+        .Select(Names.Of)
+        .Distinct();
 
     /// <summary>Prints the plans of some rods.</summary>
     /// <returns>The exit status.</returns>

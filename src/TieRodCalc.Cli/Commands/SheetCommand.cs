@@ -13,10 +13,11 @@ internal static class SheetCommand
         JobSource source = new();
         Command command = source.AddTo(new Command(
             "sheet",
-            "Write the bench sheet of a job: one HTML file, one printed page a rod (Letter or A4, black and white), with the rod drawn to "
-            + "scale, what to cut and set, boxes to tick and lines to write measured values on.\n"
+            "Write the bench sheet of a job: one HTML file, one printed page a rod.\n"
+            + "For Letter or A4, black and white: the rod drawn to scale, what to cut and set, boxes to tick and lines to write measured "
+            + "values on.\n"
             + "Example: tierodcalc sheet catalog-samples/jobs/car-27.yaml -o sheet.html"));
-        Option<string?> with = PlanCommand.With();
+        Option<string?> with = PlanCommand.With(source);
         command.Add(with);
         NamedFile sheet = new("-o", "The HTML file to be written.", required: true);
         sheet.AddTo(command);

@@ -11,9 +11,9 @@ internal static class ThreadCommand
         ThreadInput input = new();
         Command command = input.AddTo(new Command(
             "thread",
-            "Tell limits of size, tap drill, stress area, required engagement and look-alikes of a thread, or whether a thread goes "
-            + "into another one.\n"
-            + "Example: tierodcalc thread 5/8-18 UNF-2A LH --male-tensile 120 ksi --female-tensile 45 ksi --outside hex 1 in"));
+            "Tell what a thread is and needs, or whether it goes into another one.\n"
+            + "Says limits of size, tap drill, stress area, required engagement and look-alikes.\n"
+            + "Example: tierodcalc thread 5/8-18 UNF-2A LH --male-tensile 120 ksi"));
         command.SetAction(parsed => Run(input, parsed, terminal));
         return command;
     }

@@ -130,7 +130,7 @@ internal sealed class ThreadInput
         {
             if (result.IdentifierTokenCount > 1)
             {
-                result.AddError($"Option '{name}' is given more than once.");
+                result.AddError($"{name} is given more than once.");
             }
         });
         return option;
@@ -143,7 +143,7 @@ internal sealed class ThreadInput
     {
         foreach (string word in result.Tokens.Select(token => token.Value).Where(IsLikeOption))
         {
-            result.AddError($"Unrecognized option '{word}'.");
+            result.AddError(UsageErrors.NoSuchOption(word, result));
         }
     }
 

@@ -15,11 +15,11 @@ internal static class ToeCommand
         JobSource source = new();
         Option<bool> leftOnly = new("--left-only") { Description = "The left rod alone makes up the whole change of the total." };
         Option<bool> rightOnly = new("--right-only") { Description = "The right rod alone makes up the whole change of the total." };
-        NamedFile picture = new("--picture", "The picture of toe over turns, as SVG, into this file.");
+        NamedFile picture = new("--picture", "Draw toe over turns into this file, as SVG.");
         Command command = source.AddTo(new Command(
             "toe",
-            "Count the turns of each rod from the measured to the wanted toe: which way, how far, what the plates say then, and whether "
-            + "a rod runs out of thread on the way.\n"
+            "Count the turns of each rod from the measured to the wanted toe.\n"
+            + "Says which way, how far, what the plates say then, and whether a rod runs out of thread on the way.\n"
             + "Example: tierodcalc toe catalog-samples/jobs/car-27.yaml --picture toe.svg"));
         command.Add(leftOnly);
         command.Add(rightOnly);

@@ -22,7 +22,8 @@ internal static class Html
         Element(name, [new XAttribute("class", classes), .. content]);
 
     /// <summary>A list of points.</summary>
-    public static XElement Points(IEnumerable<string> points) => Element("ul", points.Select(point => Element("li", Page.WithWholeBrackets(point))));
+    public static XElement Points(IEnumerable<string> points) =>
+        Element("ul", points.Select(point => Element("li", Page.WithWholeBrackets(point))));
 
     /// <summary>A line to write on.</summary>
     public static XElement Line(string about) =>

@@ -72,8 +72,9 @@ internal sealed record PlannedRod(
             {
                 if (remedies.FirstOrDefault(remedy => Names.Of(remedy) == with) is not { } remedy)
                 {
-                    string others = remedies.Count == 0 ? "none was found" : string.Join(", ", remedies.Select(Names.Of));
-                    refused = $"tierodcalc: '{with}' is no remedy of rod {rod.Name}; its remedies: {others}.\n";
+                    string[] known = [.. remedies.Select(Names.Of)];
+                    string others = known.Length == 0 ? "none was found" : string.Join(", ", known);
+                    refused = $"tierodcalc: '{with}' is no remedy of rod {rod.Name}; its remedies: {others}.{Suggestion.Of(with, known)}\n";
                     return null;
                 }
 
@@ -85,7 +86,8 @@ internal sealed record PlannedRod(
         }
 
         refused = with is not null && plans.TrueForAll(planned => planned.With is null)
-            ? "tierodcalc: every rod can be built as it is; a remedy is asked for where one cannot.\n"
+            ? $"tierodcalc: every rod can be built as it is, so there is no remedy to plan with, neither '{with}' nor another; "
+                + "leave --with out.\n"
             : null;
         return refused is null ? plans : null;
     }

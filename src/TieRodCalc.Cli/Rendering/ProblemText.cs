@@ -30,7 +30,7 @@ internal static class ProblemText
         text.Append(Place(problem)).Append(": ").Append(kind).Append(": ").Append(problem.Message);
         if (problem.Suggestion is { } nearest)
         {
-            text.Append("; nearest: ").Append(nearest);
+            text.Append('.').Append(Suggestion.Sentence(nearest));
         }
 
         text.Append('\n');

@@ -41,7 +41,9 @@ internal sealed class RodPicture
         new RodPicture(planned, unit, id).Draw(titled);
 
     /// <summary>How the parts lie, in words.</summary>
-    private string Words => _measures.Count == 0 ? "Nothing that is missing has a place on the rod." : string.Join(' ', _measures.Select(measure =>
+    private string Words => _measures.Count == 0
+        ? "Nothing that is missing has a place on the rod."
+        : string.Join(' ', _measures.Select(measure =>
         $"{measure.Label(_unit)}{(measure.Missing ? string.Empty : $", {measure.Words}")}."));
 
     private string Name => Plan.Solution is not null

@@ -47,7 +47,8 @@ internal static class SheetHeight
         return (element.Name.LocalName, (string?)element.Attribute("class")) switch
         {
             ("svg", _) => double.Parse(element.Attribute("height")!.Value[..^2], CultureInfo.InvariantCulture),
-            ("tr", _) => element.Parent!.Name.LocalName == "thead" ? 3.6 : ((element.Descendants("span").Any() ? 1.27 : 1.15) * points * MmPerPoint) + 0.6,
+            ("tr", _) when element.Parent!.Name.LocalName == "thead" => 3.6,
+            ("tr", _) => ((element.Descendants("span").Any() ? 1.27 : 1.15) * points * MmPerPoint) + 0.6,
             ("p", "headline") => (Lines() * line * 1.1) + 3,
             ("p", _) => (Lines() * line) + 0.6,
             ("li", _) => (Lines() * line * 1) + 0.5,

@@ -115,7 +115,9 @@ internal sealed class SheetSection(PlannedRod planned, Job job, int index)
         yield return Html.Classed("div", "two", Html.Element("div", left), Html.Element("div", right));
         yield return Html.Element("h3", "Do it in this order");
         yield return Html.Classed(
-            "ul", "steps", new SheetSteps(planned, _unit).Of(made).Select(step => Html.Element("li", Html.Box(), Page.WithWholeBrackets(step))));
+            "ul",
+            "steps",
+            new SheetSteps(planned, _unit).Of(made).Select(step => Html.Element("li", Html.Box(), Page.WithWholeBrackets(step))));
     }
 
     /// <summary>What stays together in the columns of the page.</summary>

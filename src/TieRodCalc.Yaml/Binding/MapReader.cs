@@ -1,3 +1,4 @@
+using TieRodCalc.Text;
 using TieRodCalc.Yaml.Sources;
 using TieRodCalc.Yaml.Tree;
 

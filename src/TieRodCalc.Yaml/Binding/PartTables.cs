@@ -1,4 +1,5 @@
 using TieRodCalc.Parts;
+using TieRodCalc.Text;
 using TieRodCalc.Yaml.Tree;
 
 namespace TieRodCalc.Yaml.Binding;

@@ -1,7 +1,7 @@
-namespace TieRodCalc.Yaml.Binding;
+namespace TieRodCalc.Text;
 
 /// <summary>Finds the valid name that somebody most likely meant.</summary>
-internal static class Nearest
+public static class Nearest
 {
     /// <summary>Longer names are not compared: nobody mistypes a name of that length by a letter or two.</summary>
     private const int Longest = 64;
@@ -10,8 +10,18 @@ internal static class Nearest
     private const int ShortestPart = 2;
 
     /// <summary>The nearest of some names, or null where none is near; of equally near ones the first.</summary>
+    /// <remarks>
+    /// Near is a name in other letter case, one that differs in a third of the letters (at least one, at most three), and one that
+    /// contains what was written or begins it.
+    /// </remarks>
+    /// <param name="written">What was written.</param>
+    /// <param name="names">The valid names.</param>
+    /// <exception cref="ArgumentNullException">An argument is missing.</exception>
     public static string? Of(string written, IEnumerable<string> names)
     {
+        ArgumentNullException.ThrowIfNull(written);
+        ArgumentNullException.ThrowIfNull(names);
+
         // A third of the letters may be wrong, at least one and at most three (no source).
         int limit = Math.Clamp(written.Length / 3, 1, 3);
         string? nearest = null;

@@ -1,6 +1,6 @@
-using TieRodCalc.Yaml.Binding;
+using TieRodCalc.Text;
 
-namespace TieRodCalc.Tests.Yaml;
+namespace TieRodCalc.Tests.Text;
 
 public class NearestTests
 {
