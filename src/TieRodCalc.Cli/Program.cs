@@ -1,9 +1,16 @@
+using System.Text;
 using Microsoft.Win32.SafeHandles;
 using TieRodCalc.Cli;
 
 return Application.Run(args, new Terminal(OpenInput, OpenOutput(), Console.OpenStandardError())
 {
     IsTyped = !Console.IsInputRedirected,
+    AsciiAlone = OperatingSystem.IsWindows()
+        ? !Console.IsOutputRedirected && Console.OutputEncoding.CodePage != Encoding.UTF8.CodePage
+        : Locale.IsAsciiAlone(
+            Environment.GetEnvironmentVariable("LC_ALL"),
+            Environment.GetEnvironmentVariable("LC_CTYPE"),
+            Environment.GetEnvironmentVariable("LANG")),
 });
 
 // The console's own stream says nothing where the reader of a pipe has gone. A stream on the descriptor does; but where it can

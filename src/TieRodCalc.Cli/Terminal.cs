@@ -13,6 +13,9 @@ internal sealed record Terminal(Func<Stream> Input, Stream Output, Stream Error)
     /// <summary>Whether a person types standard input, and so sees it already.</summary>
     public bool IsTyped { get; init; }
 
+    /// <summary>Whether drawings are to be made of ASCII alone.</summary>
+    public bool AsciiAlone { get; init; }
+
     /// <summary>Writes a result, whole.</summary>
     /// <returns>
     /// Null where it was written; otherwise the exit status that is left: a reader that has closed its end of the pipe has seen

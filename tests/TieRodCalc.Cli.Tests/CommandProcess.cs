@@ -26,6 +26,8 @@ internal static class CommandProcess
             StandardOutputEncoding = System.Text.Encoding.UTF8,
             WorkingDirectory = folder ?? Repository.Root,
         };
+        // Drawings follow the locale.
+        start.Environment["LC_ALL"] = "C.UTF-8";
         if (environment is { } variable)
         {
             start.Environment[variable.Name] = variable.Value;

@@ -49,9 +49,8 @@ internal static class PlanCommand
     /// <returns>The exit status.</returns>
     public static int Print(Reading<Job> reading, List<PlannedRod> plans, bool json, Terminal terminal)
     {
-        int? notWritten = terminal.Write(json
-            ? PlanJson.Of(reading.Value!, plans, reading.Notes)
-            : PlanText.Of(reading.Value!, plans, reading.Notes));
+        string text = json ? PlanJson.Of(reading.Value!, plans, reading.Notes) : PlanText.Of(reading.Value!, plans, reading.Notes);
+        int? notWritten = terminal.Write(terminal.AsciiAlone && !json ? SketchGrid.InAscii(text) : text);
         return notWritten ?? (plans.TrueForAll(planned => planned.Holds) ? ExitStatus.Holds : ExitStatus.DoesNotHold);
     }
 
