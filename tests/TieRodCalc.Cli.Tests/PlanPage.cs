@@ -43,7 +43,7 @@ internal sealed class PlanPage
                 values.Add(line[ValueColumn..]);
                 inside = true;
             }
-            else if (inside && line.StartsWith(hang, StringComparison.Ordinal))
+            else if (inside && line.StartsWith(hang, StringComparison.Ordinal) && line[ValueColumn] != ' ')
             {
                 values[^1] += " " + line[ValueColumn..];
             }

@@ -52,8 +52,8 @@ public sealed class PlanWordingTests
 
         Assert.Equal(
             $"{LengthFormat.Both(UnitsNet.Length.FromMillimeters(straight), LengthDisplay.Inch)}, ball center to new tip across the bend",
-            PlanPage.Of(CheckJobs.W5()).Row("  the same, straight"));
-        Assert.Empty(PlanPage.Of(CheckJobs.W1).Rows("  the same, straight"));
+            PlanPage.Of(CheckJobs.W5()).Row("  N the same, straight"));
+        Assert.Empty(PlanPage.Of(CheckJobs.W1).Rows("  N the same, straight"));
         Assert.Single(PlanPage.Of(CheckJobs.W5()).Rows("axial length"));
         Assert.Empty(PlanPage.Of(CheckJobs.W1).Rows("axial length"));
     }

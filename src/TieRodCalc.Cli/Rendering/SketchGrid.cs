@@ -23,7 +23,7 @@ internal sealed class SketchGrid
         _rows = [.. Enumerable.Range(0, rows).Select(_ => Enumerable.Repeat(' ', columns).ToArray())];
 
     /// <summary>What the signs mean, for a line below a drawing.</summary>
-    public static string Legend { get; } = $"{Shank} shank   {Thread} thread   {Engaged} engaged   {Inserted} in the sleeve, not engaged";
+    public static string Legend { get; } = $"{Shank} shank   {Thread} thread   {Engaged} engaged   {Inserted} inserted, not engaged";
 
     /// <summary>The text in ASCII alone as far as drawings go.</summary>
     public static string InAscii(string text) =>
