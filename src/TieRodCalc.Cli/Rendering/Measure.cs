@@ -22,10 +22,14 @@ internal sealed record Measure(string Letter, string Name, string Words, Length 
     /// <summary>True of a line that does not lie in the paper: it is drawn shorter than it is.</summary>
     public bool SeenShortened { get; init; }
 
+    /// <summary>False of what is missing where the drawing does not show it in its size.</summary>
+    public bool SizeShown { get; init; } = true;
+
     /// <summary>True of what is missing.</summary>
     public bool Missing { get; init; }
 
     /// <summary>Letter and length, as they stand in a drawing.</summary>
-    public string Label(LengthDisplay unit) =>
-        Missing ? $"{Letter} {Words}" : $"{Letter} {LengthFormat.Decimal(Value, unit, Rounding)}";
+    public string Label(LengthDisplay unit) => Missing
+        ? $"{Letter}{(SizeShown ? $" {LengthFormat.Decimal(Value, unit, Rounding)} missing" : string.Empty)}"
+        : $"{Letter} {LengthFormat.Decimal(Value, unit, Rounding)}";
 }

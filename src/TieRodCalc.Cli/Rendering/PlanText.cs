@@ -138,7 +138,7 @@ internal sealed class PlanText
     private void AddDrawing(PlannedRod planned)
     {
         RodLayout layout = RodLayout.Of(planned.Rod, planned.Request, planned.Plan);
-        IReadOnlyList<Measure> measures = RodMeasures.Of(planned, layout, _unit);
+        IReadOnlyList<Measure> measures = RodMeasures.Of(planned, layout);
         _page.Heading(planned.Plan.Solution is null
             ? $"The rod{PlanSentences.At(layout.At)}, to scale along its axis: what is missing"
             : "The rod as it is made, to scale along its axis");
@@ -150,7 +150,7 @@ internal sealed class PlanText
     }
 
     private string Listed(Measure measure) =>
-        measure.Missing ? measure.Words : $"{measure.Words} {LengthFormat.Decimal(measure.Value, _unit, measure.Rounding)}";
+        measure.SizeShown ? $"{measure.Words} {LengthFormat.Decimal(measure.Value, _unit, measure.Rounding)}" : measure.Words;
 
     private static string Described(PartInfo info, ThreadDesignation? thread) =>
         string.Join("; ", new[] { info.Id, thread is null ? null : ThreadText.Format(thread), info.Name }.OfType<string>());

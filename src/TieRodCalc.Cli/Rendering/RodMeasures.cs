@@ -20,8 +20,8 @@ internal static class RodMeasures
     private const double LeastSeen = 0.01;
 
     /// <summary>Those of the rod as it is made; of a rod that cannot be built those that are missing.</summary>
-    public static IReadOnlyList<Measure> Of(PlannedRod planned, RodLayout layout, LengthDisplay unit) =>
-        planned.Plan.Solution is { } made ? [.. Made(planned, made, layout)] : Missing(planned.Plan, layout, unit);
+    public static IReadOnlyList<Measure> Of(PlannedRod planned, RodLayout layout) =>
+        planned.Plan.Solution is { } made ? [.. Made(planned, made, layout)] : Missing(planned.Plan, layout);
 
     /// <summary>Those by which an end is cut, in millimeters from its ball center.</summary>
     public static IReadOnlyList<Measure> Of(EndCut of)
@@ -101,15 +101,14 @@ internal static class RodMeasures
     /// What is missing as it lies at one length. What is missing at another length only, or partly at each of two ends, is no place of
     /// its size in the drawing and is left to the words; where that is all, the first place is shown without its size.
     /// </summary>
-    private static List<Measure> Missing(RodPlan plan, RodLayout layout, LengthDisplay unit)
+    private static List<Measure> Missing(RodPlan plan, RodLayout layout)
     {
         List<Measure> found = [];
         foreach (BindingLimit binding in plan.Binding)
         {
             if (layout.Missing(binding) is { } place && Math.Abs((place.Width - binding.MissedBy).Millimeters) < LeastSeen)
             {
-                string size = LengthFormat.Decimal(binding.MissedBy, unit);
-                found.Add(Miss(found.Count + 1, $"{Names.Of(binding.Limit, binding.End)}: {size} missing", binding, place));
+                found.Add(Miss(found.Count + 1, binding, place));
             }
         }
 
@@ -117,13 +116,13 @@ internal static class RodMeasures
             : [.. (from binding in plan.Binding
                   let place = layout.Missing(binding)
                   where place is not null && place.Width.Millimeters > LeastSeen
-                  select Miss(1, Names.Of(binding.Limit, binding.End), binding, place)).Take(1)];
+                  select Miss(1, binding, place) with { SizeShown = false }).Take(1)];
     }
 
-    private static Measure Miss(int number, string words, BindingLimit binding, LengthSpan place) => new(
+    private static Measure Miss(int number, BindingLimit binding, LengthSpan place) => new(
         number.ToString(CultureInfo.InvariantCulture),
         "missing",
-        words,
+        Names.Of(binding.Limit, binding.End),
         binding.MissedBy,
         LengthRounding.Nearest,
         place.Shortest.Millimeters,

@@ -27,7 +27,7 @@ internal sealed class RodPicture
     {
         (_planned, _unit, _id, _parts) = (planned, unit, id, planned.Rod.Parts);
         _layout = RodLayout.Of(planned.Rod, planned.Request, planned.Plan);
-        _measures = RodMeasures.Of(planned, _layout, unit);
+        _measures = RodMeasures.Of(planned, _layout);
     }
 
     private RodPlan Plan => _planned.Plan;
@@ -44,7 +44,7 @@ internal sealed class RodPicture
     private string Words => _measures.Count == 0
         ? "Nothing that is missing has a place on the rod."
         : string.Join(' ', _measures.Select(measure =>
-        $"{measure.Label(_unit)}{(measure.Missing ? string.Empty : $", {measure.Words}")}."));
+        $"{measure.Label(_unit)}, {measure.Words}."));
 
     private string Name => Plan.Solution is not null
         ? $"Rod {_planned.Name} as it is made, in section"
@@ -62,7 +62,7 @@ internal sealed class RodPicture
         double high = new[] { RodShapes.HeightOf(_parts.Inner), RodShapes.HeightOf(_parts), Outer(RodShapes.HeightOf) }.Max() * 1.15;
         double above = Math.Max(high, (offsets.Max() + RodShapes.HeightOf(_parts.Inner)) * 1.1) * paper.Units;
         double below = Math.Max(high, (-offsets.Min() + RodShapes.HeightOf(_parts.Inner)) * 1.1) * paper.Units;
-        double header = titled ? 26 : 12;
+        double header = titled ? 30 : 12;
         Measure? overall = _measures.FirstOrDefault(measure => measure.Straight);
         double top = header + (overall is null ? 8 : DimensionLines.LaneHeight);
         double axis = top + above;
@@ -95,7 +95,9 @@ internal sealed class RodPicture
         string seen = RodShapes.IsSeenShortened(_parts)
             ? $"Outer end bent {Svg.Number(_parts.Clocking!.Value.Degrees)} deg to the inner one: A is seen shortened."
             : "Heads, nut widths and bends are only indicated.";
-        content.AddRange(new ScaleBar(_unit).Draw(paper, height, $"Black: engaged thread. {seen}"));
+        string missing = string.Join("; ", _measures.Where(measure => measure.Missing).Select(measure => $"{measure.Letter} {measure.Words}"));
+        content.AddRange(new ScaleBar(_unit).Draw(
+            paper, height, missing.Length > 0 ? $"Missing: {missing}." : $"Black: engaged thread. {seen}"));
         XElement picture = Svg.Picture(Width, height, Name, Words, content);
         picture.SetAttributeValue("data-scale", Svg.Exact(paper.PaperPerMm));
         return picture;

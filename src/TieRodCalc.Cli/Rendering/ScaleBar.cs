@@ -7,6 +7,7 @@ namespace TieRodCalc.Cli.Rendering;
 internal sealed class ScaleBar(LengthDisplay unit)
 {
     private const double Longest = 110;
+    private const int NoteSize = 12;
     private const double Inch = 25.4;
 
     private static readonly (double Mm, string Words)[] s_inches =
@@ -28,8 +29,8 @@ internal sealed class ScaleBar(LengthDisplay unit)
         (double mm, string words) = bars.Last(bar => bar.Mm * paper.Units <= Longest || bar == bars[0]);
         double length = mm * paper.Units;
         yield return Svg.Path($"M2 {Svg.Number(height - 12)} v10 M2 {Svg.Number(height - 7)} h{Svg.Number(length)} m0 -5 v10", 1.2);
-        XElement label = Svg.Label(length + 10, height - 3, $"{words}, scale {paper}. {note}".TrimEnd());
-        label.SetAttributeValue("font-size", "12");
+        XElement label = Svg.Label(length + 10, height - 3, Svg.Shortened($"{words}, scale {paper}. {note}".TrimEnd(), (RodPicture.Width - length - 12) * Svg.FontSize / NoteSize));
+        label.SetAttributeValue("font-size", NoteSize);
         yield return label;
     }
 }

@@ -20,7 +20,7 @@ internal static class SheetHeight
     /// </summary>
     private static readonly (double Points, double Above, string Name)[] s_densities =
     [
-        (10.5, 30, string.Empty), (10, 15, "dense"), (9.5, 9, "denser"), (9, 5, "densest"), (8.2, 0, "crowded"), (7.5, 0, "fullest"),
+        (10.5, 40, string.Empty), (10, 26, "dense"), (9.5, 16, "denser"), (9, 8, "densest"), (8.2, 4, "crowded"), (7.5, 0, "fullest"),
     ];
 
     /// <summary>The name of the least dense style in which the content keeps to a page.</summary>
@@ -48,11 +48,12 @@ internal static class SheetHeight
         {
             ("svg", _) => double.Parse(element.Attribute("height")!.Value[..^2], CultureInfo.InvariantCulture),
             ("tr", _) when element.Parent!.Name.LocalName == "thead" => 3.6,
+            ("tr", _) when element.Elements().Any(cell => (string?)cell.Attribute("class") == "part") => (1.5 * points * MmPerPoint) + 0.3,
             ("tr", _) => ((element.Descendants("span").Any() ? 1.27 : 1.15) * points * MmPerPoint) + 0.6,
             ("p", "headline") => (Lines() * line * 1.1) + 3,
             ("p", _) => (Lines() * line) + 0.6,
             ("li", _) => (Lines() * line * 1) + 0.5,
-            ("h3", _) => (1.13 * line) + 3,
+            ("h3", _) => (1.89 * points * MmPerPoint) + 0.35,
             ("h2", _) => 7.5 * Math.Ceiling(element.Value.Length / 45.0),
             ("div", "two") => element.Elements().Max(column => Of(column, points, Half)),
             ("div", "narrow") => element.Elements().Sum(child => Of(child, points, Half)),

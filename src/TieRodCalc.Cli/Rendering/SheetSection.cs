@@ -109,7 +109,7 @@ internal sealed class SheetSection(PlannedRod planned, Job job, int index)
         (XElement[] left, XElement[] right) = cuts.Length switch
         {
             0 => (Column(parts), Column([work, turn, .. adjusts])),
-            1 => (Column([parts, .. adjusts]), Column(cuts[0], work, turn)),
+            1 => (Column(parts, turn), Column([cuts[0], work, .. adjusts])),
             _ => (Column([parts, turn, .. adjusts]), Column(cuts[0], cuts[1], work)),
         };
         yield return Html.Classed("div", "two", Html.Element("div", left), Html.Element("div", right));
@@ -127,7 +127,7 @@ internal sealed class SheetSection(PlannedRod planned, Job job, int index)
     private string Turned => _parts.OneJoint ? "inner end" : "sleeve";
 
     private IEnumerable<Measure> Measures() =>
-        RodMeasures.Of(planned, RodLayout.Of(planned.Rod, planned.Request, _plan), _unit)
+        RodMeasures.Of(planned, RodLayout.Of(planned.Rod, planned.Request, _plan))
             .Where(measure => measure.FromOutside)
             .OrderBy(measure => measure.Letter, StringComparer.Ordinal);
 

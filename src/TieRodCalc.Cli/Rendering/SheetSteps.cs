@@ -15,9 +15,9 @@ internal sealed class SheetSteps(PlannedRod planned, LengthDisplay unit)
         if (planned.Cuts.Count > 0)
         {
             bool left = planned.Cuts.Any(cut => cut.End.Thread.Hand == Hand.Left);
-            yield return $"CUT {string.Join(" and ", planned.Cuts.Select(Cut))}: run a nut on first, scribe, saw on the waste side of the "
+            yield return $"CUT {string.Join(", and ", planned.Cuts.Select(Cut))}. Run a nut on first, scribe, saw on the waste side of the "
                 + "line; no torch, no hot wheel. File the lead chamfer again, run the nut off over it"
-                + $"{(left ? "; a left-hand thread takes a left-hand die" : string.Empty)}. When unsure cut less.";
+                + $"{(left ? " (a left-hand thread: left-hand die)" : string.Empty)}. When unsure cut less.";
         }
 
         foreach (string step in new StartText(unit).Steps(planned.Rod.Parts, made, brief: true))
@@ -55,8 +55,8 @@ internal sealed class SheetSteps(PlannedRod planned, LengthDisplay unit)
     }
 
     private string Cut(EndCut cut) =>
-        $"{Both(cut.Cut.Recommended)} off the {Names.Of(cut.Side)} end at {RodMeasures.Of(cut)[0].Letter} (at least "
-        + $"{Both(cut.Cut.Least, LengthRounding.Up)}, at most {Both(cut.Cut.Most, LengthRounding.Down)})";
+        $"{Both(cut.Cut.Recommended)} off the {Names.Of(cut.Side)} end, at {RodMeasures.Of(cut)[0].Letter}; at least "
+        + $"{Both(cut.Cut.Least, LengthRounding.Up)} and at most {Both(cut.Cut.Most, LengthRounding.Down)}";
 
     private string Both(Length length, LengthRounding rounding = LengthRounding.Nearest) =>
         Page.Whole(LengthFormat.Both(length, unit, rounding));

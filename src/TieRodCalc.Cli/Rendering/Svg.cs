@@ -37,7 +37,7 @@ internal static class Svg
             ("width", $"{Number(width / UnitsPerMm)}mm"),
             ("height", $"{Number(height / UnitsPerMm)}mm"),
             ("viewBox", $"0 0 {Number(width)} {Number(height)}"),
-            ("font-family", "sans-serif"),
+            ("font-family", "Arial, Helvetica, Liberation Sans, sans-serif"),
             ("font-size", FontSize.ToString(CultureInfo.InvariantCulture)),
             ("role", "img"),
         ],
