@@ -20,7 +20,7 @@ internal static class SheetHeight
     /// </summary>
     private static readonly (double Points, double Above, string Name)[] s_densities =
     [
-        (10.5, 40, string.Empty), (10, 26, "dense"), (9.5, 16, "denser"), (9, 8, "densest"), (8.2, 4, "crowded"), (7.5, 0, "fullest"),
+        (10.5, 14, string.Empty), (10, 11, "dense"), (9.5, 4, "denser"), (9, 0, "densest"), (8.2, 3, "crowded"), (7.5, 0, "fullest"),
     ];
 
     /// <summary>The name of the least dense style in which the content keeps to a page.</summary>
@@ -43,13 +43,16 @@ internal static class SheetHeight
         const double MmPerPoint = 25.4 / 72;
         double line = 1.15 * points * MmPerPoint;
         double letters = width / (0.47 * points * MmPerPoint);
+
+        // Beside its words a row has a number, a letter perhaps and a line to write on.
+        bool Wraps(XElement row) => row.Value.Length > letters - (row.Descendants("span").Any() ? 20 / (0.47 * points * MmPerPoint) : 0) - 3;
         double Lines() => Math.Ceiling(element.Value.Length / letters);
         return (element.Name.LocalName, (string?)element.Attribute("class")) switch
         {
             ("svg", _) => double.Parse(element.Attribute("height")!.Value[..^2], CultureInfo.InvariantCulture),
             ("tr", _) when element.Parent!.Name.LocalName == "thead" => 3.6,
             ("tr", _) when element.Elements().Any(cell => (string?)cell.Attribute("class") == "part") => (1.5 * points * MmPerPoint) + 0.3,
-            ("tr", _) => ((element.Descendants("span").Any() ? 1.27 : 1.15) * points * MmPerPoint) + 0.6,
+            ("tr", _) => ((element.Descendants("span").Any() ? 1.27 : 1.15) * points * MmPerPoint) + 0.6 + (Wraps(element) ? line : 0),
             ("p", "headline") => (Lines() * line * 1.1) + 3,
             ("p", _) => (Lines() * line) + 0.6,
             ("li", _) => (Lines() * line * 1) + 0.5,

@@ -41,8 +41,8 @@ internal static class SheetPage
         th.part { font-weight: bold; padding-top: 0.35em; }
         td.letter { font-weight: bold; width: 1.5em; }
         thead th, thead td { font-size: 8pt; border-bottom: 0.35mm solid black; }
-        .number { white-space: nowrap; width: 1%; padding-right: 1em; }
-        .line { display: inline-block; width: 17mm; height: 1.27em; }
+        .number { white-space: nowrap; width: 1%; padding-right: 0.5em; }
+        .line { display: inline-block; width: 15mm; height: 1.27em; }
         .box { display: inline-block; width: 1em; height: 1em; border: 0.35mm solid black; margin-right: 1em; vertical-align: -0.12em; }
         .head { display: grid; grid-template-columns: 1fr auto; column-gap: 6mm; align-items: end; }
         .sign { font-size: 9pt; text-align: right; }
