@@ -13,7 +13,8 @@ internal sealed record Figure(string Name, IReadOnlyList<string> Spellings);
 /// <summary>What has to stand on the page of one rod.</summary>
 /// <param name="Name">The rod's name.</param>
 /// <param name="Figures">Its figures.</param>
-internal sealed record RodFigures(string Name, IReadOnlyList<Figure> Figures);
+/// <param name="Drawn">Lengths that are drawn, in millimeters, each under the name that the drawing gives it.</param>
+internal sealed record RodFigures(string Name, IReadOnlyList<Figure> Figures, ILookup<string, double> Drawn);
 
 /// <summary>What has to stand on the pages of a job, from what <c>plan --json</c> says of it.</summary>
 internal sealed class PlanFigures
@@ -26,7 +27,10 @@ internal sealed class PlanFigures
     private PlanFigures(JsonElement plan, LengthDisplay unit)
     {
         _unit = unit;
-        Rods = [.. plan.GetProperty("rods").EnumerateArray().Select(rod => new RodFigures(Text(rod, "name"), [.. Of(rod)]))];
+        Rods =
+        [
+            .. plan.GetProperty("rods").EnumerateArray().Select(rod => new RodFigures(Json.Text(rod, "name"), [.. Of(rod)], DrawnLengths.Of(rod))),
+        ];
     }
 
     /// <summary>The rods in the order of the job.</summary>
@@ -36,15 +40,10 @@ internal sealed class PlanFigures
     /// <param name="unit">The job's unit.</param>
     public static PlanFigures Of(JsonElement plan, LengthDisplay unit) => new(plan, unit);
 
-    private static string Text(JsonElement element, string name) => element.GetProperty(name).GetString()!;
-
-    private static bool Has(JsonElement element, string name, out JsonElement value) =>
-        element.TryGetProperty(name, out value) && value.ValueKind != JsonValueKind.Null;
-
     private IEnumerable<Figure> Of(JsonElement rod)
     {
-        yield return new Figure("verdict", [Text(rod, "verdict")]);
-        IEnumerable<Figure> rest = Has(rod, "joints", out JsonElement joints)
+        yield return new Figure("verdict", [Json.Text(rod, "verdict")]);
+        IEnumerable<Figure> rest = Json.Has(rod, "joints", out JsonElement joints)
             ?
             [
                 .. Cuts(rod.GetProperty("cut")),
@@ -54,7 +53,7 @@ internal sealed class PlanFigures
                 .. Turning(rod),
             ]
             : rod.GetProperty("binding").EnumerateArray().Select(binding =>
-                Length($"{Text(binding, "limit")} misses by", binding, "missed_by_mm"));
+                Length($"{Json.Text(binding, "limit")} misses by", binding, "missed_by_mm"));
         foreach (Figure figure in rest)
         {
             yield return figure;
@@ -63,9 +62,9 @@ internal sealed class PlanFigures
 
     private IEnumerable<Figure> Cuts(JsonElement cuts)
     {
-        foreach (string side in (string[])["inner", "outer"])
+        foreach (string side in Json.Sides)
         {
-            if (Has(cuts, side, out JsonElement cut) && cut.GetProperty("recommended_mm").GetDouble() > 0)
+            if (Json.Has(cuts, side, out JsonElement cut) && cut.GetProperty("recommended_mm").GetDouble() > 0)
             {
                 yield return Length($"{side} cut", cut, "recommended_mm");
                 yield return Length($"{side} mark from the center", cut, "mark_from_center_mm");
@@ -76,9 +75,9 @@ internal sealed class PlanFigures
 
     private IEnumerable<Figure> Joints(JsonElement joints)
     {
-        foreach (string side in (string[])["inner", "outer"])
+        foreach (string side in Json.Sides)
         {
-            if (Has(joints, side, out JsonElement joint))
+            if (Json.Has(joints, side, out JsonElement joint))
             {
                 yield return Length($"{side} thread showing", joint, "showing_mm");
                 yield return Length($"{side} insertion", joint, "insertion_mm");
@@ -93,7 +92,7 @@ internal sealed class PlanFigures
         yield return Length("showing before the second end", start, "showing_before_second_mm");
         foreach (string turns in (string[])["alone_turns", "then_sleeve_turns", "then_end_turns"])
         {
-            if (Has(start, turns, out JsonElement value))
+            if (Json.Has(start, turns, out JsonElement value))
             {
                 yield return new Figure(turns, [Number(value.GetDouble(), "0.0") + " turns"]);
             }
@@ -119,19 +118,19 @@ internal sealed class PlanFigures
     {
         foreach (string turn in (string[])["per_turn", "per_flat"])
         {
-            if (!Has(rod, turn, out JsonElement effect))
+            if (!Json.Has(rod, turn, out JsonElement effect))
             {
                 continue;
             }
 
             yield return Length($"{turn} length", effect, "length_mm");
-            if (Has(effect, "toe_deg", out JsonElement toe))
+            if (Json.Has(effect, "toe_deg", out JsonElement toe))
             {
                 double degrees = toe.GetDouble();
                 yield return new Figure($"{turn} toe", [Number(Math.Abs(degrees), "0.000") + (degrees >= 0 ? " deg in" : " deg out")]);
             }
 
-            if (Has(effect, "toe_at_plates_mm", out JsonElement plates))
+            if (Json.Has(effect, "toe_at_plates_mm", out JsonElement plates))
             {
                 yield return new Figure($"{turn} toe at the plates", Spellings(Math.Abs(plates.GetDouble())));
             }

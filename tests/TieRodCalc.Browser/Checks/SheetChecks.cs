@@ -23,7 +23,7 @@ internal static class SheetChecks
             (int width, int height) = facts.Printable(paper);
             await page.LayOutAsync(width, height);
             Add(findings, await page.RunAsync("layout.js", new JsonObject { ["width"] = width, ["height"] = height }), paper);
-            Add(findings, await page.RunAsync("drawing.js"), paper);
+            ScaleCheck.Add(findings, await page.RunAsync("drawing.js"), plan, paper);
         }
 
         QuietCheck.Add(findings, page);

@@ -74,6 +74,10 @@ internal static class BrokenPages
         new("black and white", "a blue text", ".frame {", ".frame { color: #00a;"),
         new("drawn to scale", "a bar too long", "width=\"50\" height=\"8\"", "width=\"50.3\" height=\"8\""),
         new("drawn to scale", "a picture in another size", "width: 170mm; height: 40mm;", "width: 160mm; height: 40mm;"),
+        new("drawn to scale", "an arrowhead counted in", "d=\"M0 0h4.445\"", "d=\"M-2 0h6.445\""),
+        new("drawn as planned", "a dimension of another length", "data-length-mm=\"46.522\"", "data-length-mm=\"46.53\""),
+        new("drawn as planned", "a dimension left out", "data-name=\"showing-inner\"", "data-name=\"showing\""),
+        new("drawn as planned", "engaged thread too long", "y=\"16\" width=\"17.7088\"", "y=\"16\" width=\"18\""),
         new("drawn to scale", "nothing measured", "data-name=\"bar\" data-length-mm=\"100\"", string.Empty),
     ];
 }

@@ -1,0 +1,55 @@
+using System.Globalization;
+using System.Text.Json;
+
+namespace TieRodCalc.Browser.Checks;
+
+/// <summary>Drawn lengths are those that they say, and those of the plan.</summary>
+internal static class ScaleCheck
+{
+    /// <summary>On paper, in millimeters.</summary>
+    private const double Seen = 0.1;
+
+    /// <summary>Both sides have six decimals.</summary>
+    private const double Same = 2e-6;
+
+    public static void Add(Findings findings, JsonElement drawn, PlanFigures plan, Paper paper)
+    {
+        findings.Add($"drawn to scale, {paper.Name}", drawn.GetProperty("problems").EnumerateArray().Select(each => each.GetString()!));
+        JsonElement[] sections = [.. drawn.GetProperty("sections").EnumerateArray()];
+        findings.Add(
+            $"drawn as planned, {paper.Name}",
+            sections.Zip(plan.Rods).SelectMany(pair => Dimensions(pair.First, pair.Second).Concat(Engaged(pair.First, pair.Second))
+                .Select(problem => $"{Json.Text(pair.First, "place")}: {problem}")));
+    }
+
+    private static IEnumerable<string> Dimensions(JsonElement section, RodFigures rod)
+    {
+        ILookup<string, double> drawn = section.GetProperty("dimensions").EnumerateArray()
+            .ToLookup(each => Json.Text(each, "name"), each => Json.Number(each, "mm"));
+        return rod.Drawn.SelectMany(planned => planned
+            .Where(mm => !drawn[planned.Key].Any(each => Math.Abs(each - mm) <= Same))
+            .Select(mm => $"{planned.Key} of {Number(mm)} mm is not there, but {List(drawn[planned.Key])}"));
+    }
+
+    /// <summary>The black parts are as long as the engaged threads, above and below the axis alike.</summary>
+    private static IEnumerable<string> Engaged(JsonElement section, RodFigures rod)
+    {
+        JsonElement[] black = [.. section.GetProperty("engaged").EnumerateArray()];
+        double[] planned = [.. Json.Sides.SelectMany(side => rod.Drawn[DrawnLengths.Engaged(side)])];
+        foreach (double mm in planned)
+        {
+            int there = black.Count(each =>
+                Math.Abs(Json.Number(each, "drawn") - (mm * Json.Number(each, "scale"))) <= Seen);
+            if (there < 2)
+            {
+                yield return $"engaged thread of {Number(mm)} mm is not drawn black on both sides, but "
+                    + List(black.Select(each => Json.Number(each, "drawn") / Json.Number(each, "scale")));
+            }
+        }
+    }
+
+    private static string List(IEnumerable<double> millimeters) =>
+        string.Join(", ", millimeters.Select(Number).DefaultIfEmpty("nothing"));
+
+    private static string Number(double value) => value.ToString("0.###", CultureInfo.InvariantCulture);
+}
