@@ -5,12 +5,18 @@ namespace TieRodCalc.Browser;
 /// <summary>Which lengths of a plan a drawing has to show, under the names that it gives them in its data.</summary>
 internal static class DrawnLengths
 {
-    /// <summary>None where the rod cannot be built: its drawing shows what is missing.</summary>
+    /// <summary>Under this name stands what is missing of a rod that cannot be built; not all of it has a place to be drawn at.</summary>
+    public const string Missing = "missing";
+
     public static ILookup<string, double> Of(JsonElement rod) =>
-        (Json.Has(rod, "joints", out JsonElement joints) ? All(rod, joints) : []).ToLookup(each => each.Name, each => each.Millimeters);
+        (Json.Has(rod, "joints", out JsonElement joints) ? All(rod, joints) : Lacking(rod))
+            .ToLookup(each => each.Name, each => each.Millimeters);
 
     /// <summary>The name under which the black part of a joint is compared, too.</summary>
     public static string Engaged(string side) => $"engaged-{side}";
+
+    private static IEnumerable<(string Name, double Millimeters)> Lacking(JsonElement rod) =>
+        rod.GetProperty("binding").EnumerateArray().Select(binding => (Missing, Json.Number(binding, "missed_by_mm")));
 
     private static IEnumerable<(string Name, double Millimeters)> All(JsonElement rod, JsonElement joints)
     {

@@ -14,7 +14,9 @@ internal static class ScaleCheck
 
     public static void Add(Findings findings, JsonElement drawn, PlanFigures plan, Paper paper)
     {
-        findings.Add($"drawn to scale, {paper.Name}", drawn.GetProperty("problems").EnumerateArray().Select(each => each.GetString()!));
+        IEnumerable<string> Problems(string kind) => drawn.GetProperty(kind).EnumerateArray().Select(each => each.GetString()!);
+        findings.Add($"drawn to scale, {paper.Name}", Problems("problems"));
+        findings.Add($"dimensions can be seen, {paper.Name}", Problems("hidden"));
         JsonElement[] sections = [.. drawn.GetProperty("sections").EnumerateArray()];
         findings.Add(
             $"drawn as planned, {paper.Name}",
@@ -26,9 +28,14 @@ internal static class ScaleCheck
     {
         ILookup<string, double> drawn = section.GetProperty("dimensions").EnumerateArray()
             .ToLookup(each => Json.Text(each, "name"), each => Json.Number(each, "mm"));
-        return rod.Drawn.SelectMany(planned => planned
-            .Where(mm => !drawn[planned.Key].Any(each => Math.Abs(each - mm) <= Same))
+        static bool Has(IEnumerable<double> lengths, double mm) => lengths.Any(each => Math.Abs(each - mm) <= Same);
+        IEnumerable<string> left = rod.Drawn.Where(planned => planned.Key != DrawnLengths.Missing).SelectMany(planned => planned
+            .Where(mm => !Has(drawn[planned.Key], mm))
             .Select(mm => $"{planned.Key} of {Number(mm)} mm is not there, but {List(drawn[planned.Key])}"));
+        IEnumerable<string> wrong = drawn.Where(each => rod.Drawn.Contains(each.Key)).SelectMany(each => each
+            .Where(mm => !Has(rod.Drawn[each.Key], mm))
+            .Select(mm => $"{each.Key} of {Number(mm)} mm is drawn, the plan has {List(rod.Drawn[each.Key])}"));
+        return left.Concat(wrong);
     }
 
     /// <summary>The black parts are as long as the engaged threads, above and below the axis alike.</summary>

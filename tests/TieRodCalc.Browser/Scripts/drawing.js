@@ -14,7 +14,22 @@
   // Arrowheads may stand outside a short dimension: its line comes first.
   const dimensions = section => [...section.querySelectorAll('svg [data-length-mm]')]
     .map(part => ({ part, drawn: onPaper(part.matches('g') ? part.firstElementChild : part) }));
+
+  // A label on a white ground may cover the middle of a line, but the ends show what is measured.
+  const hidden = part => {
+    const line = part.matches('g') ? part.firstElementChild : part;
+    const box = line.getBBox();
+    const later = [...part.ownerSVGElement.querySelectorAll('path, rect, circle, polygon')].filter(shape => shown(shape)
+      && !part.contains(shape) && part.compareDocumentPosition(shape) & Node.DOCUMENT_POSITION_FOLLOWING
+      && getComputedStyle(shape).fill !== 'none');
+    return [0.02, 0.98].some(at => {
+      const point = new DOMPoint(box.x + at * box.width, box.y + box.height / 2).matrixTransform(line.getScreenCTM());
+      return later.some(shape => shape.isPointInFill(point.matrixTransform(shape.getScreenCTM().inverse())));
+    });
+  };
   return {
+    hidden: sections.flatMap(section => dimensions(section).filter(({ part }) => hidden(part))
+      .map(({ part }) => `${place(part)}: ${part.dataset.name} is hidden by what is drawn after it`)),
     problems: sections.flatMap(section => {
       const all = dimensions(section);
       return all.length === 0 ? [`${place(section)}: nothing in it says how long it is`] : all.flatMap(({ part, drawn }) => {

@@ -121,8 +121,12 @@ page => {
     }
     return false;
   };
+  const leavesInk = shape => ['fill', 'stroke'].some(paint => {
+    const color = getComputedStyle(shape)[paint];
+    return color.startsWith('url(') || (gray(color) ?? 1) !== 1;
+  });
   const shapes = pictures.flatMap(svg => [...svg.querySelectorAll('path, line, rect, circle, ellipse, polygon, polyline, use')])
-    .filter(shape => shown(shape) && !clipped(shape));
+    .filter(shape => shown(shape) && !clipped(shape) && leavesInk(shape));
   check('nothing cut off', [
     ...pieces.map(piece => ({ piece, out: outside(piece.box, piece.element) })).filter(each => each.out)
       .map(each => `${place(each.piece.element)}: "${each.piece.text}" ${each.out}`),

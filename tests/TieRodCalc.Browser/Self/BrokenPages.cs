@@ -75,9 +75,12 @@ internal static class BrokenPages
         new("drawn to scale", "a bar too long", "width=\"50\" height=\"8\"", "width=\"50.3\" height=\"8\""),
         new("drawn to scale", "a picture in another size", "width: 170mm; height: 40mm;", "width: 160mm; height: 40mm;"),
         new("drawn to scale", "an arrowhead counted in", "d=\"M0 0h4.445\"", "d=\"M-2 0h6.445\""),
+        new("dimensions can be seen", "a label on the line", "<text id=\"first\"",
+            "<rect class=\"part\" x=\"50\" y=\"18\" width=\"9\" height=\"4\"/><text id=\"first\""),
         new("drawn as planned", "a dimension of another length", "data-length-mm=\"46.522\"", "data-length-mm=\"46.53\""),
         new("drawn as planned", "a dimension left out", "data-name=\"showing-inner\"", "data-name=\"showing\""),
+        new("drawn as planned", "more missing than is missing", "data-length-mm=\"4.2\"", "data-length-mm=\"40\""),
         new("drawn as planned", "engaged thread too long", "y=\"16\" width=\"17.7088\"", "y=\"16\" width=\"18\""),
-        new("drawn to scale", "nothing measured", "data-name=\"bar\" data-length-mm=\"100\"", string.Empty),
+        new("drawn to scale", "nothing measured", "data-length-mm", "data-length"),
     ];
 }
