@@ -28,8 +28,10 @@ internal static class ScaleCheck
     {
         ILookup<string, double> drawn = section.GetProperty("dimensions").EnumerateArray()
             .ToLookup(each => Json.Text(each, "name"), each => Json.Number(each, "mm"));
+        string[] free =
+            [DrawnLengths.Missing, .. section.GetProperty("shortened").EnumerateArray().Select(each => each.GetString()!)];
         static bool Has(IEnumerable<double> lengths, double mm) => lengths.Any(each => Math.Abs(each - mm) <= Same);
-        IEnumerable<string> left = rod.Drawn.Where(planned => planned.Key != DrawnLengths.Missing).SelectMany(planned => planned
+        IEnumerable<string> left = rod.Drawn.Where(planned => !free.Contains(planned.Key)).SelectMany(planned => planned
             .Where(mm => !Has(drawn[planned.Key], mm))
             .Select(mm => $"{planned.Key} of {Number(mm)} mm is not there, but {List(drawn[planned.Key])}"));
         IEnumerable<string> wrong = drawn.Where(each => rod.Drawn.Contains(each.Key)).SelectMany(each => each

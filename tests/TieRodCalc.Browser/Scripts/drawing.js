@@ -30,17 +30,17 @@
   return {
     hidden: sections.flatMap(section => dimensions(section).filter(({ part }) => hidden(part))
       .map(({ part }) => `${place(part)}: ${part.dataset.name} is hidden by what is drawn after it`)),
-    problems: sections.flatMap(section => {
-      const all = dimensions(section);
-      return all.length === 0 ? [`${place(section)}: nothing in it says how long it is`] : all.flatMap(({ part, drawn }) => {
-        const wanted = Number(part.dataset.lengthMm) * scale(part);
-        return Math.abs(drawn - wanted) <= tolerance ? []
-          : [`${place(part)}: ${part.dataset.name ?? described(part)}: drawn ${drawn.toFixed(2)} mm, should be ${wanted.toFixed(2)} mm`];
-      });
-    }),
+    problems: sections.flatMap(section => dimensions(section).flatMap(({ part, drawn }) => {
+      const wanted = Number(part.dataset.lengthMm) * scale(part);
+      return Math.abs(drawn - wanted) <= tolerance ? []
+        : [`${place(part)}: ${part.dataset.name ?? described(part)}: drawn ${drawn.toFixed(2)} mm, should be ${wanted.toFixed(2)} mm`];
+    })),
     sections: sections.map(section => ({
       place: place(section),
       dimensions: dimensions(section).map(({ part }) => ({ name: part.dataset.name ?? '', mm: Number(part.dataset.lengthMm) })),
+      // Where an end is bent out of the paper, what is not to scale says so.
+      shortened: [...section.querySelectorAll('svg [data-name]:not([data-length-mm])')]
+        .filter(part => /seen shortened/.test(part.closest('svg').textContent)).map(part => part.dataset.name),
       engaged: [...section.querySelectorAll('svg .engaged')].map(part => ({ drawn: onPaper(part), scale: scale(part) })),
     })),
   };

@@ -79,8 +79,9 @@ internal static class BrokenPages
             "<rect class=\"part\" x=\"50\" y=\"18\" width=\"9\" height=\"4\"/><text id=\"first\""),
         new("drawn as planned", "a dimension of another length", "data-length-mm=\"46.522\"", "data-length-mm=\"46.53\""),
         new("drawn as planned", "a dimension left out", "data-name=\"showing-inner\"", "data-name=\"showing\""),
+        new("drawn as planned", "not to scale, and not said so", " data-length-mm=\"393.7\"", string.Empty),
         new("drawn as planned", "more missing than is missing", "data-length-mm=\"4.2\"", "data-length-mm=\"40\""),
         new("drawn as planned", "engaged thread too long", "y=\"16\" width=\"17.7088\"", "y=\"16\" width=\"18\""),
-        new("drawn to scale", "nothing measured", "data-length-mm", "data-length"),
+        new("drawn as planned", "nothing measured", "data-length-mm", "data-length"),
     ];
 }
