@@ -11,16 +11,23 @@ namespace TieRodCalc.Browser;
 internal sealed record Figure(string Name, IReadOnlyList<string> Spellings);
 
 /// <summary>What has to stand on the page of one rod.</summary>
-/// <param name="Name">The rod's name.</param>
+/// <param name="Heading">Its name and the verdict.</param>
 /// <param name="Figures">Its figures.</param>
 /// <param name="Drawn">Lengths that are drawn, in millimeters, each under the name that the drawing gives it.</param>
-internal sealed record RodFigures(string Name, IReadOnlyList<Figure> Figures, ILookup<string, double> Drawn);
+internal sealed record RodFigures(string Heading, IReadOnlyList<Figure> Figures, ILookup<string, double> Drawn);
 
 /// <summary>What has to stand on the pages of a job, from what <c>plan --json</c> says of it.</summary>
 internal sealed class PlanFigures
 {
     /// <summary>Numbers in the plan's text are rounded to six decimals: a half may have been more or less.</summary>
     private const double Rounding = 5e-7;
+
+    // The letters under which a sheet draws and lists lengths.
+    private static readonly (string Side, string Mark, string Off, string Left)[] s_cutLetters =
+        [("inner", "K", "L", "M"), ("outer", "P", "Q", "R")];
+
+    private static readonly (string Side, string Showing, string Inserted, string Engaged)[] s_jointLetters =
+        [("inner", "B", "C", "D"), ("outer", "H", "G", "F")];
 
     private readonly LengthDisplay _unit;
 
@@ -29,7 +36,8 @@ internal sealed class PlanFigures
         _unit = unit;
         Rods =
         [
-            .. plan.GetProperty("rods").EnumerateArray().Select(rod => new RodFigures(Json.Text(rod, "name"), [.. Of(rod)], DrawnLengths.Of(rod))),
+            .. plan.GetProperty("rods").EnumerateArray().Select(rod => new RodFigures(
+                $"Rod {Json.Text(rod, "name")}: {Json.Text(rod, "verdict")}", [.. Of(rod)], DrawnLengths.Of(rod))),
         ];
     }
 
@@ -40,56 +48,53 @@ internal sealed class PlanFigures
     /// <param name="unit">The job's unit.</param>
     public static PlanFigures Of(JsonElement plan, LengthDisplay unit) => new(plan, unit);
 
-    private IEnumerable<Figure> Of(JsonElement rod)
-    {
-        yield return new Figure("verdict", [Json.Text(rod, "verdict")]);
-        IEnumerable<Figure> rest = Json.Has(rod, "joints", out JsonElement joints)
-            ?
-            [
-                .. Cuts(rod.GetProperty("cut")),
-                .. Joints(joints),
-                .. Starting(rod.GetProperty("start")),
-                .. Adjustment(rod),
-                .. Turning(rod),
-            ]
-            : rod.GetProperty("binding").EnumerateArray().Select(binding =>
-                Length($"{Json.Text(binding, "limit")} misses by", binding, "missed_by_mm"));
-        foreach (Figure figure in rest)
-        {
-            yield return figure;
-        }
-    }
+    private IEnumerable<Figure> Of(JsonElement rod) => Json.Has(rod, "joints", out JsonElement joints)
+        ?
+        [
+            Length("A", "center to center", rod.GetProperty("length"), "target_mm"),
+            .. Cuts(rod.GetProperty("cut")),
+            .. Joints(joints),
+            .. Starting(rod.GetProperty("start")),
+            .. Adjustment(rod.GetProperty("adjust")),
+            .. Turning(rod),
+        ]
+        : rod.GetProperty("binding").EnumerateArray().Select(binding =>
+            Length("misses by", $"what {Json.Text(binding, "limit")} misses by", binding, "missed_by_mm"));
 
     private IEnumerable<Figure> Cuts(JsonElement cuts)
     {
-        foreach (string side in Json.Sides)
+        foreach ((string side, string mark, string off, string left) in s_cutLetters)
         {
-            if (Json.Has(cuts, side, out JsonElement cut) && cut.GetProperty("recommended_mm").GetDouble() > 0)
+            if (Json.Has(cuts, side, out JsonElement cut) && Json.Number(cut, "recommended_mm") > 0)
             {
-                yield return Length($"{side} cut", cut, "recommended_mm");
-                yield return Length($"{side} mark from the center", cut, "mark_from_center_mm");
-                yield return Length($"{side} most cut", cut, "most_mm", LengthRounding.Down);
+                yield return Length("CUT", $"{side} cut", cut, "recommended_mm");
+                yield return Length(off, $"{side} cut in the drawing", cut, "recommended_mm");
+                yield return Length(mark, $"{side} mark from the center", cut, "mark_from_center_mm");
+                yield return Length(left, $"{side} thread left", cut, "thread_left_mm");
+                yield return Length("at least", $"{side} least cut", cut, "least_mm", LengthRounding.Up);
+                yield return Length("at most", $"{side} most cut", cut, "most_mm", LengthRounding.Down);
             }
         }
     }
 
     private IEnumerable<Figure> Joints(JsonElement joints)
     {
-        foreach (string side in Json.Sides)
+        foreach ((string side, string showing, string inserted, string engaged) in s_jointLetters)
         {
             if (Json.Has(joints, side, out JsonElement joint))
             {
-                yield return Length($"{side} thread showing", joint, "showing_mm");
-                yield return Length($"{side} insertion", joint, "insertion_mm");
-                yield return Length($"{side} engaged", joint, "engaged_mm", LengthRounding.Down);
-                yield return Length($"{side} engagement required", joint, "required_mm", LengthRounding.Up);
+                yield return Length(showing, $"{side} thread showing", joint, "showing_mm");
+                yield return Length(inserted, $"{side} insertion", joint, "insertion_mm");
+                yield return Length(engaged, $"{side} engaged", joint, "engaged_mm", LengthRounding.Down);
+                yield return Length(side, $"{side} engaged at least", joint, "engaged_least_mm", LengthRounding.Down);
+                yield return Length("required", $"{side} engagement required", joint, "required_mm", LengthRounding.Up);
             }
         }
     }
 
     private IEnumerable<Figure> Starting(JsonElement start)
     {
-        yield return Length("showing before the second end", start, "showing_before_second_mm");
+        yield return Length("until", "showing before the second end", start, "showing_before_second_mm");
         foreach (string turns in (string[])["alone_turns", "then_sleeve_turns", "then_end_turns"])
         {
             if (Json.Has(start, turns, out JsonElement value))
@@ -99,48 +104,47 @@ internal sealed class PlanFigures
         }
     }
 
-    private IEnumerable<Figure> Adjustment(JsonElement rod)
+    private IEnumerable<Figure> Adjustment(JsonElement adjust)
     {
-        JsonElement adjust = rod.GetProperty("adjust");
         foreach (string way in (string[])["shorter", "longer"])
         {
-            yield return Length($"adjusts {way}", adjust, $"{way}_mm", LengthRounding.Down);
-            double turns = adjust.GetProperty($"{way}_turns").GetDouble();
+            yield return Length(way, $"adjusts {way}", adjust, $"{way}_mm", LengthRounding.Down);
 
             // Down: nobody is promised a part of a turn that is not there.
-            yield return new Figure($"turns {way}", [Number(Math.Floor((turns * 100) + 1e-4) / 100, "0.00") + " turns"]);
+            double turns = Math.Floor((Json.Number(adjust, $"{way}_turns") * 100) + 1e-4) / 100;
+            yield return new Figure($"turns {way}", [Number(turns, "0.00") + " turns"]);
         }
-
-        yield return Length("length", rod.GetProperty("length"), "target_mm");
     }
 
     private IEnumerable<Figure> Turning(JsonElement rod)
     {
-        foreach (string turn in (string[])["per_turn", "per_flat"])
+        foreach ((string key, string words) in
+            ((string, string)[])[("per_turn", "one turn"), ("per_half_turn", "half a turn"), ("per_flat", "one flat")])
         {
-            if (!Json.Has(rod, turn, out JsonElement effect))
+            if (!Json.Has(rod, key, out JsonElement effect))
             {
                 continue;
             }
 
-            yield return Length($"{turn} length", effect, "length_mm");
+            yield return Length(words, $"length of {words}", effect, "length_mm");
             if (Json.Has(effect, "toe_deg", out JsonElement toe))
             {
                 double degrees = toe.GetDouble();
-                yield return new Figure($"{turn} toe", [Number(Math.Abs(degrees), "0.000") + (degrees >= 0 ? " deg in" : " deg out")]);
+                yield return new Figure($"toe of {words}", [Number(Math.Abs(degrees), "0.000") + (degrees >= 0 ? " deg in" : " deg out")]);
             }
 
             if (Json.Has(effect, "toe_at_plates_mm", out JsonElement plates))
             {
-                yield return new Figure($"{turn} toe at the plates", Spellings(Math.Abs(plates.GetDouble())));
+                yield return new Figure($"toe at the plates of {words}", Spellings(Math.Abs(plates.GetDouble())));
             }
         }
     }
 
     private static string Number(double value, string format) => value.ToString(format, CultureInfo.InvariantCulture);
 
-    private Figure Length(string name, JsonElement element, string key, LengthRounding rounding = LengthRounding.Nearest) =>
-        new(name, Spellings(element.GetProperty(key).GetDouble(), rounding));
+    /// <summary>The words or the letter before a length set it apart from another one as long.</summary>
+    private Figure Length(string before, string name, JsonElement element, string key, LengthRounding rounding = LengthRounding.Nearest) =>
+        new(name, [.. Spellings(Json.Number(element, key), rounding).Select(spelling => $"{before} {spelling}")]);
 
     private string[] Spellings(double mm, LengthRounding rounding = LengthRounding.Nearest) =>
     [

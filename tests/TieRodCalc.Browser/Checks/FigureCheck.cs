@@ -12,15 +12,23 @@ internal static class FigureCheck
             facts.Sections.Count == plan.Rods.Count,
             $"{plan.Rods.Count} rods, {facts.Sections.Count} sections");
         findings.Add(
+            "names and verdicts",
+            facts.Sections.Zip(plan.Rods).SelectMany(pair => Misnamed(pair.First, pair.Second)));
+        findings.Add(
             "figures of the plan",
             facts.Sections.Zip(plan.Rods).SelectMany(pair => Missing(pair.First, pair.Second)));
     }
 
     private static IEnumerable<string> Missing(SectionText section, RodFigures rod) =>
         rod.Figures
-            .Prepend(new Figure("name", [rod.Name]))
             .Where(figure => !figure.Spellings.Any(spelling => Stands(spelling, section.Text)))
-            .Select(figure => $"{section.Place}: rod {rod.Name}: {figure.Name} is missing: {string.Join(" or ", figure.Spellings)}");
+            .Select(figure => $"{section.Place}: {figure.Name} is missing: {string.Join(" or ", figure.Spellings)}");
+
+    /// <summary>After name and verdict more may be said, set off by a comma.</summary>
+    private static IEnumerable<string> Misnamed(SectionText section, RodFigures rod) =>
+        $"{section.Heading},".StartsWith($"{rod.Heading},", StringComparison.OrdinalIgnoreCase)
+            ? []
+            : [$"{section.Place}: should be {rod.Heading}"];
 
     /// <summary>As a whole: 0.438 in does not stand in 10.438 in.</summary>
     private static bool Stands(string spelling, string text) =>

@@ -4,8 +4,9 @@ namespace TieRodCalc.Browser.Checks;
 
 /// <summary>The text of one section.</summary>
 /// <param name="Place">Which section it is.</param>
+/// <param name="Heading">Its heading.</param>
 /// <param name="Text">All its text, its blanks made single.</param>
-internal sealed record SectionText(string Place, string Text);
+internal sealed record SectionText(string Place, string Heading, string Text);
 
 /// <summary>What the checks need to know of a page.</summary>
 /// <param name="Sections">Its sections, one a rod.</param>
@@ -20,7 +21,7 @@ internal sealed record PageFacts(IReadOnlyList<SectionText> Sections, double Mar
         return new PageFacts(
             [
                 .. facts.GetProperty("sections").EnumerateArray().Select(section =>
-                    new SectionText(section.GetProperty("place").GetString()!, section.GetProperty("text").GetString()!)),
+                    new SectionText(Json.Text(section, "place"), Json.Text(section, "heading"), Json.Text(section, "text"))),
             ],
             Of("left") + Of("right"),
             Of("top") + Of("bottom"));

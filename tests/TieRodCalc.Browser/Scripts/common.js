@@ -7,7 +7,8 @@ const short = text => words(text).length > 60 ? words(text).slice(0, 57) + '...'
 const place = element => {
   const section = element.closest('section.rod');
   if (!section) return 'outside the sections';
-  return `section ${sections.indexOf(section) + 1} (${short((section.querySelector('h2') ?? section.querySelector('h1, h3'))?.textContent)})`;
+  const heading = section.querySelector('h2') ?? section.querySelector('h1, h3');
+  return `section ${sections.indexOf(section) + 1} (${short(heading?.textContent)})`;
 };
 
 const described = element => `<${element.tagName.toLowerCase()}${element.id ? ' id=' + element.id : ''}` +

@@ -21,5 +21,10 @@
   for (const sheet of document.styleSheets) {
     try { read(sheet.cssRules); } catch { /* A sheet from elsewhere; another check reports it. */ }
   }
-  return { margin, sections: sections.map(section => ({ place: place(section), text: seen(section) })) };
+  return {
+    margin,
+    sections: sections.map(section => ({
+      place: place(section), heading: words(section.querySelector('h2')?.textContent), text: seen(section),
+    })),
+  };
 }
