@@ -6,12 +6,11 @@ using System.Text.Json.Nodes;
 namespace TieRodCalc.Browser;
 
 /// <summary>What the browser reported by itself.</summary>
-/// <param name="Page">The page that it is about.</param>
 /// <param name="Method">What happened.</param>
 /// <param name="Facts">The facts of it.</param>
-internal sealed record BrowserEvent(string? Page, string Method, JsonElement Facts);
+internal sealed record BrowserEvent(string Method, JsonElement Facts);
 
-/// <summary>A conversation with the browser: commands with their answers, and events in between.</summary>
+/// <summary>A conversation with the browser or with one of its pages: commands with their answers, and events in between.</summary>
 internal sealed class DevTools : IAsyncDisposable
 {
     private static readonly TimeSpan AnswersWithin = TimeSpan.FromSeconds(60);
@@ -23,35 +22,30 @@ internal sealed class DevTools : IAsyncDisposable
     private Task _listening = Task.CompletedTask;
     private int _last;
 
-    private DevTools()
-    {
-    }
+    private DevTools(Uri address) => Address = address;
+
+    /// <summary>Whom it is talked to.</summary>
+    public Uri Address { get; }
 
     /// <summary>All events so far, oldest first.</summary>
     public IEnumerable<BrowserEvent> Events => _events;
 
     public static async Task<DevTools> ConnectAsync(Uri address)
     {
-        DevTools tools = new();
+        DevTools tools = new(address);
         await tools._socket.ConnectAsync(address, CancellationToken.None);
         tools._listening = tools.ListenAsync();
         return tools;
     }
 
     /// <summary>Gives a command and waits for its answer.</summary>
-    /// <param name="page">The page that it is for, or null for the browser itself.</param>
     /// <param name="method">The command.</param>
     /// <param name="arguments">Its arguments, or null.</param>
     /// <exception cref="BrowserException">The browser refuses or does not answer.</exception>
-    public async Task<JsonElement> SendAsync(string? page, string method, JsonObject? arguments = null)
+    public async Task<JsonElement> SendAsync(string method, JsonObject? arguments = null)
     {
         int id = Interlocked.Increment(ref _last);
         JsonObject message = new() { ["id"] = id, ["method"] = method, ["params"] = arguments ?? [] };
-        if (page is not null)
-        {
-            message["sessionId"] = page;
-        }
-
         TaskCompletionSource<JsonElement> answer = new(TaskCreationOptions.RunContinuationsAsynchronously);
         _waiting[id] = answer;
         await _oneAtATime.WaitAsync();
@@ -127,8 +121,7 @@ internal sealed class DevTools : IAsyncDisposable
             return;
         }
 
-        string? page = message.TryGetProperty("sessionId", out JsonElement session) ? session.GetString() : null;
-        _events.Enqueue(new BrowserEvent(page, message.GetProperty("method").GetString()!, message.GetProperty("params")));
+        _events.Enqueue(new BrowserEvent(message.GetProperty("method").GetString()!, message.GetProperty("params")));
     }
 
     public async ValueTask DisposeAsync()

@@ -6,15 +6,15 @@ namespace TieRodCalc.Browser;
 /// <summary>A bench sheet that is open in the browser.</summary>
 internal sealed class SheetPage : IAsyncDisposable
 {
-    private readonly DevTools _tools;
+    private readonly DevTools _browser;
+    private readonly DevTools _page;
     private readonly string _target;
-    private readonly string _session;
 
-    private SheetPage(DevTools tools, string target, string session, Uri address)
+    private SheetPage(DevTools browser, DevTools page, string target, Uri address)
     {
-        _tools = tools;
+        _browser = browser;
+        _page = page;
         _target = target;
-        _session = session;
         Address = address;
     }
 
@@ -22,17 +22,16 @@ internal sealed class SheetPage : IAsyncDisposable
     public Uri Address { get; }
 
     /// <summary>What the browser has reported of this page so far.</summary>
-    public IEnumerable<BrowserEvent> Events => _tools.Events.Where(each => each.Page == _session);
+    public IEnumerable<BrowserEvent> Events => _page.Events;
 
     /// <summary>Opens a file as it is seen in print, with eyes open from the first byte, and waits until it has loaded.</summary>
-    public static async Task<SheetPage> OpenAsync(DevTools tools, string file)
+    public static async Task<SheetPage> OpenAsync(DevTools browser, string file)
     {
-        JsonElement created = await tools.SendAsync(null, "Target.createTarget", new() { ["url"] = "about:blank" });
+        JsonElement created = await browser.SendAsync("Target.createTarget", new() { ["url"] = "about:blank" });
         string target = created.GetProperty("targetId").GetString()!;
-        JsonElement attached = await tools.SendAsync(
-            null, "Target.attachToTarget", new() { ["targetId"] = target, ["flatten"] = true });
-        SheetPage page = new(tools, target, attached.GetProperty("sessionId").GetString()!, new Uri(Path.GetFullPath(file)));
-        foreach (string domain in (string[])["Page", "Runtime", "Log", "Network", "Audits"])
+        DevTools tools = await DevTools.ConnectAsync(new Uri(browser.Address, $"/devtools/page/{target}"));
+        SheetPage page = new(browser, tools, target, new Uri(Path.GetFullPath(file)));
+        foreach (string domain in (string[])["Page", "Runtime", "Log", "Network"])
         {
             await page.SendAsync(domain + ".enable");
         }
@@ -79,8 +78,11 @@ internal sealed class SheetPage : IAsyncDisposable
             : answer.GetProperty("result").GetProperty("value");
     }
 
-    private Task<JsonElement> SendAsync(string method, JsonObject? arguments = null) => _tools.SendAsync(_session, method, arguments);
+    private Task<JsonElement> SendAsync(string method, JsonObject? arguments = null) => _page.SendAsync(method, arguments);
 
-    public async ValueTask DisposeAsync() =>
-        await _tools.SendAsync(null, "Target.closeTarget", new() { ["targetId"] = _target });
+    public async ValueTask DisposeAsync()
+    {
+        await _page.DisposeAsync();
+        await _browser.SendAsync("Target.closeTarget", new() { ["targetId"] = _target });
+    }
 }

@@ -5,8 +5,7 @@ namespace TieRodCalc.Browser.Checks;
 /// <summary>The page says nothing to the console and asks nobody for anything.</summary>
 internal static class QuietCheck
 {
-    private static readonly string[] Messages =
-        ["Runtime.consoleAPICalled", "Runtime.exceptionThrown", "Log.entryAdded", "Audits.issueAdded"];
+    private static readonly string[] Messages = ["Runtime.consoleAPICalled", "Runtime.exceptionThrown", "Log.entryAdded"];
 
     /// <summary>Goes by all that was reported so far: to be run last.</summary>
     public static void Add(Findings findings, SheetPage page)
