@@ -12,6 +12,9 @@ internal static class DrawnLengths
         (Json.Has(rod, "joints", out JsonElement joints) ? All(rod, joints) : Lacking(rod))
             .ToLookup(each => each.Name, each => each.Millimeters);
 
+    /// <summary>Of these a drawing may leave out some; what it shows has to be right.</summary>
+    public static IReadOnlyList<string> Optional { get; } = [Missing, "thread-left"];
+
     /// <summary>The name under which the black part of a joint is compared, too.</summary>
     public static string Engaged(string side) => $"engaged-{side}";
 

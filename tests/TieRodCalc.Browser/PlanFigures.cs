@@ -23,8 +23,7 @@ internal sealed class PlanFigures
     private const double Rounding = 5e-7;
 
     // The letters under which a sheet draws and lists lengths.
-    private static readonly (string Side, string Mark, string Off, string Left)[] s_cutLetters =
-        [("inner", "K", "L", "M"), ("outer", "P", "Q", "R")];
+    private static readonly (string Side, string Mark, string Off)[] s_cutLetters = [("inner", "K", "L"), ("outer", "P", "Q")];
 
     private static readonly (string Side, string Showing, string Inserted, string Engaged)[] s_jointLetters =
         [("inner", "B", "C", "D"), ("outer", "H", "G", "F")];
@@ -55,7 +54,9 @@ internal sealed class PlanFigures
             .. Cuts(rod.GetProperty("cut")),
             .. Joints(joints),
             .. Starting(rod.GetProperty("start")),
-            .. Adjustment(rod.GetProperty("adjust")),
+
+            // Where turning changes nothing, there is nothing to adjust.
+            .. Json.Has(rod, "lengthens", out _) ? Adjustment(rod.GetProperty("adjust")) : [],
             .. Turning(rod),
         ]
         : rod.GetProperty("binding").EnumerateArray().Select(binding =>
@@ -63,14 +64,13 @@ internal sealed class PlanFigures
 
     private IEnumerable<Figure> Cuts(JsonElement cuts)
     {
-        foreach ((string side, string mark, string off, string left) in s_cutLetters)
+        foreach ((string side, string mark, string off) in s_cutLetters)
         {
             if (Json.Has(cuts, side, out JsonElement cut) && Json.Number(cut, "recommended_mm") > 0)
             {
                 yield return Length("CUT", $"{side} cut", cut, "recommended_mm");
                 yield return Length(off, $"{side} cut in the drawing", cut, "recommended_mm");
                 yield return Length(mark, $"{side} mark from the center", cut, "mark_from_center_mm");
-                yield return Length(left, $"{side} thread left", cut, "thread_left_mm");
                 yield return Length("at least", $"{side} least cut", cut, "least_mm", LengthRounding.Up);
                 yield return Length("at most", $"{side} most cut", cut, "most_mm", LengthRounding.Down);
             }
@@ -94,15 +94,23 @@ internal sealed class PlanFigures
 
     private IEnumerable<Figure> Starting(JsonElement start)
     {
-        yield return Length("until", "showing before the second end", start, "showing_before_second_mm");
         foreach (string turns in (string[])["alone_turns", "then_sleeve_turns", "then_end_turns"])
         {
-            if (Json.Has(start, turns, out JsonElement value))
+            if (Json.Has(start, turns, out JsonElement value) && Turns(value) is { } figure)
             {
-                yield return new Figure(turns, [Number(value.GetDouble(), "0.0") + " turns"]);
+                yield return new Figure(turns, [figure]);
             }
         }
+
+        if (Turns(start.GetProperty("alone_turns")) is not null)
+        {
+            yield return Length("until", "showing before the second end", start, "showing_before_second_mm");
+        }
     }
+
+    /// <summary>Null where nothing is to be turned.</summary>
+    private static string? Turns(JsonElement value) =>
+        Number(value.GetDouble(), "0.0") is var figure && figure != "0.0" ? figure + " turns" : null;
 
     private IEnumerable<Figure> Adjustment(JsonElement adjust)
     {
@@ -118,8 +126,9 @@ internal sealed class PlanFigures
 
     private IEnumerable<Figure> Turning(JsonElement rod)
     {
-        foreach ((string key, string words) in
-            ((string, string)[])[("per_turn", "one turn"), ("per_half_turn", "half a turn"), ("per_flat", "one flat")])
+        // Where flats can be counted, nobody needs halves.
+        (string Key, string Words) part = Json.Has(rod, "per_flat", out _) ? ("per_flat", "one flat") : ("per_half_turn", "half a turn");
+        foreach ((string key, string words) in ((string, string)[])[("per_turn", "one turn"), part])
         {
             if (!Json.Has(rod, key, out JsonElement effect))
             {

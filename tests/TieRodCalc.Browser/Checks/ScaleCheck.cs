@@ -29,7 +29,7 @@ internal static class ScaleCheck
         ILookup<string, double> drawn = section.GetProperty("dimensions").EnumerateArray()
             .ToLookup(each => Json.Text(each, "name"), each => Json.Number(each, "mm"));
         string[] free =
-            [DrawnLengths.Missing, .. section.GetProperty("shortened").EnumerateArray().Select(each => each.GetString()!)];
+            [.. DrawnLengths.Optional, .. section.GetProperty("shortened").EnumerateArray().Select(each => each.GetString()!)];
         static bool Has(IEnumerable<double> lengths, double mm) => lengths.Any(each => Math.Abs(each - mm) <= Same);
         IEnumerable<string> left = rod.Drawn.Where(planned => !free.Contains(planned.Key)).SelectMany(planned => planned
             .Where(mm => !Has(drawn[planned.Key], mm))
