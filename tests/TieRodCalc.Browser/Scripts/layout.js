@@ -46,7 +46,7 @@ page => {
     return nodes.filter(node => words(node.data) && shown(node.parentElement)).map(node => {
       const element = node.parentElement;
       const style = getComputedStyle(element);
-      return { section, element, style, text: short(node.data), quads: quads(node, element, style) };
+      return { section, node, element, style, text: short(node.data), quads: quads(node, element, style) };
     });
   });
 
@@ -133,6 +133,17 @@ page => {
     ...shapes.map(shape => ({ shape, out: outside(shape.getBoundingClientRect(), shape) })).filter(each => each.out)
       .map(each => `${place(each.shape)}: ${described(each.shape)} ${each.out}`),
   ]);
+
+  // A word may go on in the next line after a hyphen; one that is longer than a column has to, and some scripts have no blanks.
+  const longest = 25;
+  check('words whole', texts.filter(({ element }) => !inSvg(element)).flatMap(({ node, element }) =>
+    [...node.data.matchAll(/[\p{Script=Latin}\p{N}.,]+/gu)].filter(word => word[0].length <= longest).filter(word => {
+      const range = document.createRange();
+      range.setStart(node, word.index);
+      range.setEnd(node, word.index + word[0].length);
+      const lines = [...range.getClientRects()].filter(r => r.width > 0);
+      return lines.some(line => line.top > lines[0].top + lines[0].height / 2);
+    }).map(word => `${place(element)}: "${word[0]}" in "${short(node.data)}"`)));
 
   check('letters large enough', texts.filter(text => size(text) < smallest - 0.01)
     .map(text => `${place(text.element)}: ${size(text).toFixed(2)} pt: "${text.text}"`));

@@ -66,6 +66,8 @@ internal static class BrokenPages
         new("nothing cut off", "a part beyond its picture", "width=\"100\" height=\"8\"", "width=\"165\" height=\"8\""),
         new("nothing cut off", "a text beyond its frame", Frame,
             "In a frame that is far, far, far too short for a text like this and hides what it cannot take of it, which is a lot."),
+        new("words whole", "a column too narrow",
+            "td>2.91 mm</td>", "td><div style=\"width: 7mm; overflow-wrap: anywhere\">2.91 mm</div></td>"),
         new("letters large enough", "small letters", ".frame {", ".frame { font-size: 7pt;"),
         new("letters large enough", "small letters in a picture", "svg text { font-size: 4px; }", "svg text { font-size: 2.6px; }"),
         new("contrast of texts", "pale letters", ".frame {", ".frame { color: #888;"),
