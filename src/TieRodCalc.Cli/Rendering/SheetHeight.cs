@@ -20,7 +20,7 @@ internal static class SheetHeight
     /// </summary>
     private static readonly (double Points, double Above, string Name)[] s_densities =
     [
-        (10.5, 14, string.Empty), (10, 11, "dense"), (9.5, 4, "denser"), (9, 0, "densest"), (8.2, 3, "crowded"), (7.5, 0, "fullest"),
+        (10.5, 14, string.Empty), (10, 18, "dense"), (9.5, 4, "denser"), (9, 0, "densest"), (8.2, 3, "crowded"), (7.5, 0, "fullest"),
     ];
 
     /// <summary>The name of the least dense style in which the content keeps to a page.</summary>
