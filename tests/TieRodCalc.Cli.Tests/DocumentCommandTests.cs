@@ -60,7 +60,10 @@ public sealed partial class DocumentCommandTests
             "```",
         ];
         Assert.Equal(
-            [("toe JOB", 1), ("plan JOB", null), ("completion powershell", null), ("plan JOB", null), ("check FILE", 2), ("completion bash", null)],
+            [
+                ("toe JOB", 1), ("plan JOB", null), ("completion powershell", null),
+                ("plan JOB", null), ("check FILE", 2), ("completion bash", null),
+            ],
             Commands(lines));
     }
 
@@ -75,6 +78,7 @@ public sealed partial class DocumentCommandTests
             if (fenced && Line().Match(line) is { Success: true } match)
             {
                 commands.Add((match.Groups["command"].Value.Trim(), Due(comment)));
+                comment = string.Empty;
             }
 
             bool marker = line.StartsWith("<!--", StringComparison.Ordinal);

@@ -7,11 +7,23 @@ namespace TieRodCalc.Cli.Tests;
 internal sealed partial class DocumentFolder : IDisposable
 {
     private readonly string _root = Directory.CreateTempSubdirectory("tierodcalc-").FullName;
+    private readonly Dictionary<string, (int Status, string Shown)> _runs = [];
 
     public DocumentFolder()
     {
         Copy("catalog-samples", "*.yaml");
         Copy("docs", "*.txt");
+    }
+
+    /// <summary>Runs a command line of which several excerpts may be shown.</summary>
+    public (int Status, string Shown) RunOnce(string command)
+    {
+        if (!_runs.TryGetValue(command, out (int Status, string Shown) run))
+        {
+            run = _runs[command] = Run(command);
+        }
+
+        return run;
     }
 
     /// <summary>Runs a command line.</summary>

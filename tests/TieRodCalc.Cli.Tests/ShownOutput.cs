@@ -27,7 +27,7 @@ internal sealed partial record ShownOutput(string Command, int? Status, string? 
     /// <summary>The block that shows it.</summary>
     public string In(DocumentFolder folder)
     {
-        (int status, string shown) = folder.Run(Command);
+        (int status, string shown) = folder.RunOnce(Command);
         Assert.True(Status is { } due ? status == due : status is 0 or 1, $"tierodcalc {Command}: status {status}\n{shown}");
         string[] lines = shown.TrimEnd('\n').Split('\n');
         int first = From is null ? 0 : At(lines, From, 0);
@@ -51,6 +51,7 @@ internal sealed partial record ShownOutput(string Command, int? Status, string? 
 
     private static string? Word(Group group) => group.Success ? group.Value.Replace('\'', '"') : null;
 
-    [GeneratedRegex("""^<!-- output: (?<command>.+?)( \| status (?<status>\d))?( \|( from "(?<from>[^"]+)")?( to "(?<to>[^"]+)")?)? -->$""")]
+    [GeneratedRegex(
+        """^<!-- output: (?<command>.+?)( \| status (?<status>\d))?( \|( from "(?<from>[^"]+)")?( to "(?<to>[^"]+)")?)? -->$""")]
     private static partial Regex Marker();
 }
