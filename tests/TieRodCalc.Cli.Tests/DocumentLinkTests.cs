@@ -88,7 +88,7 @@ public sealed partial class DocumentLinkTests
             .Select(match => (match.Groups["picture"].Length > 0, match.Groups["words"].Value, match.Groups["target"].Value));
     }
 
-    /// <summary>The names of a page's headings: small letters, digits, hyphens for spaces; a second one of the same name is numbered.</summary>
+    /// <summary>The names of a page's headings: small letters, digits, hyphens for spaces; a second one is numbered.</summary>
     private static List<string> Anchors(IEnumerable<string> lines)
     {
         Dictionary<string, int> seen = [];
