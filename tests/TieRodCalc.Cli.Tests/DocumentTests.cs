@@ -1,4 +1,5 @@
 using System.Text;
+using TieRodCalc.Rods;
 using TieRodCalc.Text;
 
 namespace TieRodCalc.Cli.Tests;
@@ -13,51 +14,80 @@ public sealed class DocumentTests
     private const string End = "<!-- end -->";
 
     [Theory]
-    [InlineData("README.md")]
-    [InlineData("docs/threads.md")]
-    [InlineData("docs/toe.md")]
-    [InlineData("docs/remedies.md")]
-    [InlineData("docs/tolerance.md")]
-    [InlineData("docs/choosing.md")]
-    [InlineData("docs/spares.md")]
+    [MemberData(nameof(Documents.Each), MemberType = typeof(Documents))]
     public void Shown_output_is_real(string document)
     {
+        using DocumentFolder folder = new();
         string path = Path.Combine(Repository.Root, document);
         string before = File.ReadAllText(path);
-        string after = Regenerated(before, Block);
-        if (Environment.GetEnvironmentVariable("TIERODCALC_UPDATE_DOCS") is { Length: > 0 })
-        {
-            File.WriteAllText(path, after);
-        }
-
-        Assert.Equal(after, before);
+        Keep(path, before, Regenerated(before, line => Block(line, folder)));
     }
 
-    [Fact]
-    public void The_shown_picture_is_real()
+    /// <summary>A block that begins with a command stands below a comment that has it written by a test.</summary>
+    [Theory]
+    [MemberData(nameof(Documents.Each), MemberType = typeof(Documents))]
+    public void No_output_is_typed_by_hand(string document)
     {
-        string shown = Path.Combine(Repository.Root, "docs", "toe-over-turns.svg");
-        string drawn = Path.Combine(Path.GetTempPath(), $"{Guid.NewGuid()}.svg");
-        string before = File.Exists(shown) ? File.ReadAllText(shown) : string.Empty;
-        CommandProcess.Output("toe", "catalog-samples/jobs/car-27.yaml", "--picture", drawn);
-        string after = File.ReadAllText(drawn);
-        File.Delete(drawn);
-        if (Environment.GetEnvironmentVariable("TIERODCALC_UPDATE_DOCS") is { Length: > 0 })
+        string[] lines = Documents.Lines(document);
+        for (int at = 2; at < lines.Length; at++)
         {
-            File.WriteAllText(shown, after);
+            if (lines[at].StartsWith("$ ", StringComparison.Ordinal) && lines[at - 1].StartsWith("```", StringComparison.Ordinal))
+            {
+                string[] written = ["<!-- output: ", "<!-- dialog: ", "<!-- consumer runs: "];
+                Assert.True(
+                    written.Any(marker => lines[at - 2].StartsWith(marker, StringComparison.Ordinal)),
+                    $"{document}:{at + 1}: {lines[at]}");
+            }
         }
+    }
 
-        Assert.Equal(after, before);
+    [Theory]
+    [InlineData("toe-over-turns.svg", "toe catalog-samples/jobs/car-27.yaml")]
+    [InlineData("rod-left.svg", "plan catalog-samples/jobs/car-27.yaml --rod left")]
+    [InlineData("rod-not-buildable.svg", "plan catalog-samples/jobs/car-27-short-sleeve.yaml")]
+    public void The_shown_picture_is_real(string picture, string command)
+    {
+        using DocumentFolder folder = new();
+        string path = Path.Combine(Repository.Root, "docs", picture);
+        folder.Run($"{command} --picture drawn.svg");
+        Keep(path, File.Exists(path) ? File.ReadAllText(path) : string.Empty, folder.Read("drawn.svg"));
     }
 
     [Fact]
     public void The_readme_states_the_job_first_and_its_two_commands_early()
     {
-        string[] lines = File.ReadAllLines(Path.Combine(Repository.Root, "README.md"));
+        string[] lines = Documents.Lines("README.md");
         Assert.StartsWith("TieRodCalc tells a fabricator how to make up a steering tie rod", lines[2], StringComparison.Ordinal);
         int demo = Array.IndexOf(lines, "dotnet run --project src/TieRodCalc.Cli -- plan catalog-samples/jobs/car-27.yaml");
         Assert.InRange(demo, 0, 20);
         Assert.Equal("dotnet test", lines[demo + 1]);
+    }
+
+    [Theory]
+    [InlineData("docs/limits.md")]
+    [InlineData("docs/plan.md")]
+    public void The_table_of_limits_has_every_limit(string document)
+    {
+        string[] limits = [.. Documents.Lines(document)
+            .SkipWhile(line => !line.StartsWith("| limit |", StringComparison.Ordinal))
+            .Skip(2)
+            .TakeWhile(line => line.StartsWith('|'))
+            .Select(line => line.Split('|')[1].Trim())];
+        Assert.Equal(Enum.GetValues<Limit>().Select(Names.Of), limits);
+    }
+
+    [Fact]
+    public void Every_command_is_in_the_reference_of_commands()
+    {
+        string[] commands = [.. CommandLine.Run("--help").Output.Split('\n')
+            .SkipWhile(line => line != "Commands")
+            .Skip(1)
+            .TakeWhile(line => line.Length > 0)
+            .Where(line => line.Length > 2 && char.IsLetter(line[2]))
+            .Select(line => line.Trim().Split(' ')[0])];
+        Assert.NotEmpty(commands);
+        string[] lines = Documents.Lines("docs/commands.md");
+        Assert.All(commands, command => Assert.Contains($"<!-- output: {command} --help -->", lines));
     }
 
     /// <summary>A document with its blocks of shown output written anew.</summary>
@@ -86,20 +116,19 @@ public sealed class DocumentTests
         return text.ToString()[..^1];
     }
 
-    private static string? Block(string line)
+    private static void Keep(string path, string before, string after)
     {
-        const string Output = "<!-- output: ";
-        if (line == "<!-- cautions -->")
+        if (Environment.GetEnvironmentVariable("TIERODCALC_UPDATE_DOCS") is { Length: > 0 })
         {
-            return string.Concat(Cautions.All.Append(Cautions.NotChecked).Select(caution => $"- {caution}\n"));
+            File.WriteAllText(path, after);
         }
 
-        if (!line.StartsWith(Output, StringComparison.Ordinal))
-        {
-            return null;
-        }
-
-        string command = line[Output.Length..line.IndexOf(" -->", StringComparison.Ordinal)];
-        return $"```\n$ tierodcalc {command}\n{CommandProcess.Output(command.Split(' '))}```\n";
+        Assert.Equal(after, before);
     }
+
+    private static string? Block(string line, DocumentFolder folder) => line switch
+    {
+        "<!-- cautions -->" => string.Concat(Cautions.All.Append(Cautions.NotChecked).Select(caution => $"- {caution}\n")),
+        _ => ShownOutput.Asked(line)?.In(folder),
+    };
 }

@@ -6,6 +6,7 @@ using TieRodCalc.Cli.Dialog;
 namespace TieRodCalc.Cli.Tests;
 
 /// <summary>The dialog that docs/new.md shows is the one that the program leads; written anew like the other documents.</summary>
+[Collection("README.md")]
 public sealed class NewDocumentTests
 {
     [Fact]
