@@ -27,6 +27,18 @@ internal static class OutputFile
             return false;
         }
 
+        if (files.FirstOrDefault(file => Directory.Exists(file.Path)).Path is { } directory)
+        {
+            terminal.Complain($"tierodcalc: {directory} is a folder; name a file in it. Nothing was written.\n");
+            return false;
+        }
+
+        if (files.Select(file => Path.GetDirectoryName(file.Path)).FirstOrDefault(IsMissing) is { } missing)
+        {
+            terminal.Complain($"tierodcalc: there is no folder {missing}. Nothing was written.\n");
+            return false;
+        }
+
         if (!overwrite && files.FirstOrDefault(file => Path.Exists(file.Path)).Path is { } existing)
         {
             terminal.Complain($"tierodcalc: {existing} exists; --force overwrites it. Nothing was written.\n");
@@ -84,6 +96,8 @@ internal static class OutputFile
 
     internal static bool IsOfDisk(Exception fault) =>
         fault is IOException or UnauthorizedAccessException or NotSupportedException or ArgumentException;
+
+    private static bool IsMissing(string? folder) => !string.IsNullOrEmpty(folder) && !Directory.Exists(folder);
 
     private static void TakeBack(PendingFile[] pending)
     {

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.Runtime.InteropServices;
 using TieRodCalc.Cli.Dialog;
 using TieRodCalc.Cli.Rendering;
 using TieRodCalc.Yaml;
@@ -49,7 +50,13 @@ internal static class NewCommand
 
         terminal.Complain(Welcome(folder));
         using AnswerReader reader = new(terminal.Input());
-        if (new Interview(new Script(new FileQuestions(folder, overwrite)), reader, terminal).Run() is not { } answers)
+        Answers? answers;
+        using (PosixSignalRegistration.Create(PosixSignal.SIGINT, _ => Leave(terminal)))
+        {
+            answers = new Interview(new Script(new FileQuestions(folder, overwrite)), reader, terminal).Run();
+        }
+
+        if (answers is null)
         {
             return ExitStatus.WrongInput;
         }
@@ -77,6 +84,13 @@ internal static class NewCommand
 
         List<PlannedRod> plans = PlannedRod.Of(written.Rods, written.Units, with: null, out _)!;
         return PlanCommand.Print(reading, plans, json, terminal);
+    }
+
+    /// <summary>Interrupted while it asks, where there is nothing to take back.</summary>
+    private static void Leave(Terminal terminal)
+    {
+        terminal.Complain("\ntierodcalc: interrupted; nothing was written.\n");
+        Environment.Exit(ExitStatus.Interrupted);
     }
 
     private static string Named(string folder) => folder.Length == 0 ? "the current folder" : folder;

@@ -12,11 +12,15 @@ namespace TieRodCalc.Cli.Rendering;
 /// <param name="unit">The job's unit.</param>
 internal sealed class CutPicture(string rod, EndCut of, LengthDisplay unit)
 {
+    private const double MostHeight = 110;
     private const double Side = 14;
     private const double Gap = 5;
 
-    /// <summary>An end is cut by what is measured from the ball center or from the old tip; the rest is for control.</summary>
-    public static bool IsNeeded(Measure measure) => measure.Name is RodMeasures.MarkFromCenter or RodMeasures.CutOff;
+    /// <summary>
+    /// An end is cut by what is measured from the ball center, on a bent one two ways, or from the old tip; the rest is for control.
+    /// </summary>
+    public static bool IsNeeded(Measure measure) =>
+        measure.Straight || measure.Name is RodMeasures.MarkFromCenter or RodMeasures.CutOff;
 
     /// <summary>The picture.</summary>
     /// <param name="id">What sets the ids within it apart from those of another picture on the same page.</param>
@@ -25,18 +29,18 @@ internal sealed class CutPicture(string rod, EndCut of, LengthDisplay unit)
     {
         (RodSide side, ThreadedEnd end, CutAdvice cut) = of;
         bool narrow = width < RodPicture.Width;
-        IReadOnlyList<Measure> measures = [.. RodMeasures.Of(of).Where(measure => !narrow || measure.Straight || IsNeeded(measure))];
+        IReadOnlyList<Measure> measures = [.. RodMeasures.Of(of).Where(measure => !narrow || IsNeeded(measure))];
         double center = end.CenterToTip.Nominal.Millimeters;
         double offset = end.Offset.Nominal.Millimeters;
         double mark = cut.MarkFromCenter.Millimeters;
         double start = center - end.ThreadLength.Nominal.Millimeters;
         double head = RodShapes.HeadOf(end);
-        PaperScale paper = PaperScale.For(center + (2 * head), width - (2 * Side));
+        double half = RodShapes.HeightOf(end) * 1.1;
+        PaperScale paper = PaperScale.For((center + (2 * head), width - (2 * Side)), (offset + (2 * half), MostHeight));
         double drawn = (center + (2 * head)) * paper.Units;
         double left = (width - drawn) / 2;
         Scale across = new(-head, center + head, left, left + drawn);
 
-        double half = RodShapes.HeightOf(end) * 1.1;
         Measure? straight = measures.FirstOrDefault(measure => measure.Straight);
         double header = narrow ? 8 : 28;
         double up = (half * paper.Units) + 8;

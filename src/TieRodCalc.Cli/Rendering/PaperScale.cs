@@ -21,8 +21,8 @@ internal readonly record struct PaperScale(double PaperPerMm)
         return PaperPerMm >= 1 ? $"{times} : 1" : $"1 : {times}";
     }
 
-    /// <summary>The scale at which so many millimeters fit into so many units of a drawing.</summary>
-    public static PaperScale For(double millimeters, double units)
+    /// <summary>The scale at which so many millimeters fit into so many units of a drawing, across and upward.</summary>
+    public static PaperScale For((double Millimeters, double Units) across, (double Millimeters, double Units) upward)
     {
         double power = 1;
         while (true)
@@ -30,7 +30,7 @@ internal readonly record struct PaperScale(double PaperPerMm)
             foreach (double step in s_steps)
             {
                 PaperScale scale = new(step * power);
-                if (millimeters * scale.Units <= units)
+                if (across.Millimeters * scale.Units <= across.Units && upward.Millimeters * scale.Units <= upward.Units)
                 {
                     return scale;
                 }

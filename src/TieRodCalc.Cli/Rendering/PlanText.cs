@@ -67,7 +67,7 @@ internal sealed class PlanText
         _strength = new StrengthText(_page, _unit, parts.OneJoint);
         _page.Heading($"ROD {planned.Name}: {Names.Of(plan.Verdict).ToUpperInvariant()}"
             + $"{(planned.With is null ? string.Empty : $", WITH {planned.With}")}"
-            + $"{(plan.Solution is null || planned.Rod.AllLocked ? string.Empty : ", NOT ALL JOINTS LOCKED")}");
+            + planned.But);
         if (planned.WithText is { } changed)
         {
             _page.Sentence($"Changed, by the least that works: {changed}");
@@ -127,6 +127,11 @@ internal sealed class PlanText
         if (planned.Rod.Offset > Length.Zero)
         {
             _page.Row("axial length", $"{Both(plan.Axial)}, along the thread axis");
+        }
+
+        if (StartText.Clocking(parts) is { } clocking)
+        {
+            _page.Row("clocking", $"{clocking}; hold them so while the nuts are tightened");
         }
 
         if (planned.Rod.AllLocked)

@@ -37,6 +37,11 @@ internal sealed record PlannedRod(
         ? Plan.Warnings.Append(new PlanWarning(WarningCode.NoRemedy))
         : Plan.Warnings;
 
+    /// <summary>What a heading must say beside the verdict: that it does not hold.</summary>
+    public string But =>
+        $"{(Plan.GivesWayUnderLoad ? ", GIVES WAY UNDER THE LOAD" : string.Empty)}"
+        + (Plan.Solution is null || Rod.AllLocked ? string.Empty : ", NOT ALL JOINTS LOCKED");
+
     /// <summary>The ends that are cut, the inner one first.</summary>
     public IReadOnlyList<EndCut> Cuts =>
     [

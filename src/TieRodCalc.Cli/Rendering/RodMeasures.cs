@@ -35,14 +35,14 @@ internal static class RodMeasures
             new(letters[letter], name, words, value, LengthRounding.Nearest, from, to) { FromOutside = true };
         List<Measure> measures =
         [
-            Line(0, MarkFromCenter, "ball center to line", cut.MarkFromCenter, 0, mark),
+            Line(0, MarkFromCenter, $"ball center to line{(end.IsBent ? ", ALONG THE THREAD AXIS" : string.Empty)}", cut.MarkFromCenter, 0, mark),
             Line(1, CutOff, "old tip to line", cut.Recommended, mark, center),
             Line(2, "thread-left", "full thread left", cut.ThreadLeft, start, mark),
         ];
         if (cut.StraightFromCenter is { } straight)
         {
             measures.Add(
-                Line(3, "straight-from-center", "center to line, straight", straight, 0, mark)
+                Line(3, "straight-from-center", "the same line, straight across the bend", straight, 0, mark)
                     with
                 { Straight = true });
         }

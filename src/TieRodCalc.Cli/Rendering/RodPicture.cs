@@ -13,6 +13,9 @@ internal sealed class RodPicture
     /// <summary>Width of all drawings of a rod: 180 mm of paper.</summary>
     public const double Width = 720;
 
+    /// <summary>The parts themselves are at most so high: a bend far off the axis makes the scale smaller, not the page longer.</summary>
+    private const double MostHeight = 140;
+
     private const double Side = 14;
     private const double Gap = 5;
 
@@ -53,25 +56,25 @@ internal sealed class RodPicture
     private XElement Draw(bool titled)
     {
         (double from, double to) = Extent();
-        PaperScale paper = PaperScale.For(to - from, Width - (2 * Side));
+        double[] offsets = [OffsetOf(RodSide.Inner), OffsetOf(RodSide.Outer)];
+        double high = new[] { RodShapes.HeightOf(_parts.Inner), RodShapes.HeightOf(_parts), Outer(RodShapes.HeightOf) }.Max() * 1.15;
+        double above = Math.Max(high, (offsets.Max() + RodShapes.HeightOf(_parts.Inner)) * 1.1);
+        double below = Math.Max(high, (-offsets.Min() + RodShapes.HeightOf(_parts.Inner)) * 1.1);
+        PaperScale paper = PaperScale.For((to - from, Width - (2 * Side)), (above + below, MostHeight));
         double drawn = (to - from) * paper.Units;
         double left = (Width - drawn) / 2;
         Scale across = new(from, to, left, left + drawn);
 
-        double[] offsets = [OffsetOf(RodSide.Inner), OffsetOf(RodSide.Outer)];
-        double high = new[] { RodShapes.HeightOf(_parts.Inner), RodShapes.HeightOf(_parts), Outer(RodShapes.HeightOf) }.Max() * 1.15;
-        double above = Math.Max(high, (offsets.Max() + RodShapes.HeightOf(_parts.Inner)) * 1.1) * paper.Units;
-        double below = Math.Max(high, (-offsets.Min() + RodShapes.HeightOf(_parts.Inner)) * 1.1) * paper.Units;
         double header = titled ? 30 : 12;
         Measure? overall = _measures.FirstOrDefault(measure => measure.Straight);
         double top = header + (overall is null ? 8 : DimensionLines.LaneHeight);
-        double axis = top + above;
+        double axis = top + (above * paper.Units);
 
         DimensionLines lines = new(_unit);
         DimensionLanes lanes = new(across, Width, Gap);
         IReadOnlyList<LaidDimension> laid = lanes.Of(
             _measures.Where(measure => !measure.Straight), lines.WidthOf);
-        double first = axis + below + 16;
+        double first = axis + (below * paper.Units) + 16;
         double height = first + ((laid.Count == 0 ? 0 : laid.Max(dimension => dimension.Lane)) * DimensionLines.LaneHeight) + 24;
 
         string hatching = $"hatch-{_id}";
@@ -93,9 +96,11 @@ internal sealed class RodPicture
         }
 
         string seen = RodShapes.IsSeenShortened(_parts)
-            ? $"Outer end bent {Svg.Number(_parts.Clocking!.Value.Degrees)} deg to the inner one: A is seen shortened."
+            ? $"Bends {Svg.Number(_parts.Clocking!.Value.Degrees)} deg apart: A is seen shortened."
             : "Heads, nut widths and bends are only indicated.";
-        string missing = string.Join("; ", _measures.Where(measure => measure.Missing).Select(measure => $"{measure.Letter} {measure.Words}"));
+        string missing = string.Join("; ", from measure in _measures
+                                           where measure.Missing
+                                           select $"{measure.Letter} {measure.Words}");
         content.AddRange(new ScaleBar(_unit).Draw(
             paper, height, missing.Length > 0 ? $"Missing: {missing}." : $"Black: engaged thread. {seen}"));
         XElement picture = Svg.Picture(Width, height, Name, Words, content);

@@ -45,7 +45,7 @@ internal static class SheetHeight
         double letters = width / (0.47 * points * MmPerPoint);
 
         // Beside its words a row has a number, a letter perhaps and a line to write on.
-        bool Wraps(XElement row) => row.Value.Length > letters - (row.Descendants("span").Any() ? 20 / (0.47 * points * MmPerPoint) : 0) - 3;
+        bool Wraps(XElement row) => row.Value.Length > (letters * (row.Descendants("span").Any() ? (width - 20) / width : 1)) - 3;
         double Lines() => Math.Ceiling(element.Value.Length / letters);
         return (element.Name.LocalName, (string?)element.Attribute("class")) switch
         {

@@ -39,8 +39,7 @@ internal sealed class SheetSection(PlannedRod planned, Job job, int index)
         string name = job.Name ?? "Tie rods";
         string verdict = Names.Of(_plan.Verdict).ToUpperInvariant();
         string with = planned.With is null ? string.Empty : $", WITH {planned.With}";
-        string locked = _plan.Solution is null || planned.Rod.AllLocked ? string.Empty : ", NOT ALL JOINTS LOCKED";
-        XElement title = Html.Element("h2", new XAttribute("id", id), $"Rod {planned.Name}: {verdict}{with}{locked}");
+        XElement title = Html.Element("h2", new XAttribute("id", id), $"Rod {planned.Name}: {verdict}{with}{planned.But}");
         string wanted = $"Wanted: {Both(planned.Request.Target)} center to center, "
             + $"{Short(planned.Request.Shorter)} shorter and {Short(planned.Request.Longer)} longer.";
         return Html.Classed(
@@ -80,6 +79,10 @@ internal sealed class SheetSection(PlannedRod planned, Job job, int index)
     {
         string id = $"rod{index.ToString(CultureInfo.InvariantCulture)}";
         yield return RodPicture.Of(planned, _unit, id, titled: false);
+        if (_plan.Solution is not null)
+        {
+            yield return Html.Classed("p", "key", string.Join(", ", All().Select(measure => $"{measure.Letter} {measure.Words}")));
+        }
     }
 
     private IEnumerable<XElement> Made(RodSolution made)
@@ -92,7 +95,8 @@ internal sealed class SheetSection(PlannedRod planned, Job job, int index)
 
         XElement parts = Block("Measure the parts first; if one is off, plan again", tables.Parts());
         IEnumerable<Measure> toCuts = planned.Cuts.SelectMany(each => RodMeasures.Of(each).Where(CutPicture.IsNeeded));
-        XElement work = Block("Measure the work", tables.Work(toCuts.Concat(Measures())), Html.Element("p", Engaged(made)));
+        IEnumerable<Measure> outside = All().Where(measure => measure.FromOutside);
+        XElement work = Block("Measure the work", tables.Work(toCuts.Concat(outside)), Html.Element("p", Engaged(made)));
         XElement turn = Block($"What a turn of the {Turned} does", Turns(made));
         XElement[] adjusts = made.Lengthens is null
             ? []
@@ -126,10 +130,8 @@ internal sealed class SheetSection(PlannedRod planned, Job job, int index)
 
     private string Turned => _parts.OneJoint ? "inner end" : "sleeve";
 
-    private IEnumerable<Measure> Measures() =>
-        RodMeasures.Of(planned, RodLayout.Of(planned.Rod, planned.Request, _plan))
-            .Where(measure => measure.FromOutside)
-            .OrderBy(measure => measure.Letter, StringComparer.Ordinal);
+    private IEnumerable<Measure> All() => RodMeasures.Of(planned, RodLayout.Of(planned.Rod, planned.Request, _plan))
+        .OrderBy(measure => measure.Letter, StringComparer.Ordinal);
 
     private string Engaged(RodSolution made)
     {

@@ -48,15 +48,25 @@ internal sealed class SheetSteps(PlannedRod planned, LengthDisplay unit)
                where joint.Plan.NutLoosens is not null
                select $"the {Names.Of(joint.Side)} one loosens {Names.Of(joint.Plan.NutLoosens!.Value)}",
         ];
+        string held = StartText.Clocking(planned.Rod.Parts) is { } clocking ? $" Hold {clocking}." : string.Empty;
         string tighten = nuts.Length == 0
             ? "tighten what locks the rod"
             : $"tighten the nuts ({string.Join(", ", nuts)}, seen from its ball toward the thread)";
-        yield return $"Both joints in mid-swing, free from lock to lock: {tighten}. Recheck after the first run.";
+        yield return $"Both joints in mid-swing, free from lock to lock: {tighten}.{held} Recheck after the first run.";
     }
 
     private string Cut(EndCut cut) =>
-        $"{Both(cut.Cut.Recommended)} off the {Names.Of(cut.Side)} end, at {RodMeasures.Of(cut)[0].Letter}; at least "
+        $"{Both(cut.Cut.Recommended)} off the {Names.Of(cut.Side)} end, {Where(cut)}; at least "
         + $"{Both(cut.Cut.Least, LengthRounding.Up)} and at most {Both(cut.Cut.Most, LengthRounding.Down)}";
+
+    private static string Where(EndCut cut)
+    {
+        IReadOnlyList<Measure> measures = RodMeasures.Of(cut);
+        string axis = $"at {measures[0].Letter} from the ball center";
+        return measures.FirstOrDefault(measure => measure.Straight) is { } straight
+            ? $"{axis} along the thread axis, which is {straight.Letter} straight across the bend"
+            : axis;
+    }
 
     private string Both(Length length, LengthRounding rounding = LengthRounding.Nearest) =>
         Page.Whole(LengthFormat.Both(length, unit, rounding));

@@ -2,6 +2,7 @@ using System.Globalization;
 using TieRodCalc.Planning;
 using TieRodCalc.Rods;
 using TieRodCalc.Text;
+using TieRodCalc.Threads;
 using UnitsNet;
 
 namespace TieRodCalc.Cli.Rendering;
@@ -28,6 +29,11 @@ internal sealed class StartText(LengthDisplay unit)
         string second = start.First == RodSide.Inner ? "outer" : "inner";
         string alone = $"{Number(start.AloneTurns)} turns";
         string until = $"until {Both(start.ShowingBeforeSecond)} of its thread shows";
+        if (Nuts(parts) is { } nuts)
+        {
+            yield return nuts;
+        }
+
         if (parts.OneJoint)
         {
             yield return $"Turn the inner end into the outer end: {alone} from flush with the face, {until}.";
@@ -57,6 +63,25 @@ internal sealed class StartText(LengthDisplay unit)
             yield return $"Turn the {second} end itself in: {Number(start.EndTurns!.Value)} turns, before it is "
                 + $"fitted{(solution.Lengthens is null ? "; take the nearest at which the joints line up" : string.Empty)}.";
         }
+    }
+
+    /// <summary>How far the bends of two bent ends are turned against each other, or null where there are not two.</summary>
+    public static string? Clocking(RodParts parts) => parts is { Inner.IsBent: true, Outer.IsBent: true, Clocking: { } clocking }
+        ? $"{clocking.Degrees.ToString("0.##", CultureInfo.InvariantCulture)} deg between the two bends, seen along the rod"
+        : null;
+
+    /// <summary>A nut goes onto its end before the end goes in.</summary>
+    private static string? Nuts(RodParts parts)
+    {
+        RodSide[] sides = [.. parts.Joints.Where(side => parts.NutAt(side) is not null)];
+        bool left = sides.Any(side => parts.EndAt(side).Thread.Hand == Hand.Left);
+        string hand = left ? ", a left-hand nut onto the left-hand thread" : string.Empty;
+        return sides.Length switch
+        {
+            0 => null,
+            1 => $"Run the jam nut onto the {Names.Of(sides[0])} end first, back to where its thread begins{hand}.",
+            _ => $"Run the jam nuts onto both ends first, back to where their threads begin{hand}.",
+        };
     }
 
     private string Both(Length length) => Page.Whole(LengthFormat.Both(length, unit));

@@ -54,7 +54,8 @@ public sealed class RemedySentences(LengthDisplay unit)
         [
             .. plan.Binding.Where(binding => binding.At == at && binding.Limit != Limit.Cut)
                 .GroupBy(binding => (binding.Limit, HasNut: HasNut(rod, binding)))
-                .Select(same => Obstacle(same.Key.Limit, same.Key.HasNut, [.. same.Select(binding => binding.End).Distinct()])),
+                .Select(same => Obstacle(same.Key.Limit, same.Key.HasNut, [.. same.Select(binding => binding.End).Distinct()]))
+                .Select(obstacle => rod.Parts.OneJoint ? obstacle.Replace("sleeve", "outer end", StringComparison.Ordinal) : obstacle),
         ];
         if (obstacles.Length > 0)
         {
