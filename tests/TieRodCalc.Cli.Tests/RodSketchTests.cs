@@ -11,6 +11,9 @@ public sealed partial class RodSketchTests
 {
     private const int Columns = 75;
 
+    /// <summary>A letter that its line is too short for stands so far beside it at most.</summary>
+    private const int Beside = 3;
+
     /// <summary>What a plan's page puts before a drawing.</summary>
     private const int Indent = 2;
 
@@ -93,9 +96,12 @@ public sealed partial class RodSketchTests
             foreach (Measure measure in sketch.Measures)
             {
                 string lane = Assert.Single(sketch.Lanes, line => Regex.IsMatch(line, $"(?<![0-9]){measure.Letter}(?![0-9])"));
+                int letter = lane.IndexOf(measure.Letter, StringComparison.Ordinal);
+                Assert.True(
+                    letter >= sketch.Column(measure.From) - Beside && letter <= sketch.Column(measure.To) + Beside,
+                    $"{measure} at column {letter}\n{sketch}\n{text}");
                 foreach (double end in (double[])[measure.From, measure.To])
                 {
-                    // A stop may lie under a letter only where the line is shorter than that.
                     Assert.True(lane[sketch.Column(end)] == '┼', $"{measure} ends at column {sketch.Column(end)}\n{sketch}\n{text}");
                 }
             }

@@ -132,7 +132,7 @@ public sealed class RodLayoutObstacleTests(LaidOutRods rods) : IClassFixture<Lai
     }
 
     private static BindingLimit? First(LaidOutRod laid) => laid.Plan.Binding.FirstOrDefault(binding => binding.Limit != Limit.Cut)
-        ?? laid.Plan.Binding.FirstOrDefault();
+        ?? (laid.Plan.Binding is [var cut, ..] ? cut : null);
 
     private static double Cut(LaidOutRod laid, JointLayout joint) => laid.FromBall(joint, joint.UncutTip) - laid.FromBall(joint, joint.Tip);
 
