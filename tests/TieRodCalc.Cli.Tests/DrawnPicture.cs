@@ -96,7 +96,7 @@ internal sealed partial class DrawnPicture
         from point in PointsOf(element)
         select (point.X, point.Y, element.ToString());
 
-    private static IEnumerable<(double X, double Y)> PointsOf(XElement element)
+    private static List<(double X, double Y)> PointsOf(XElement element)
     {
         switch (element.Name.LocalName)
         {

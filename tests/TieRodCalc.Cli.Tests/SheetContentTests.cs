@@ -1,4 +1,3 @@
-using System.Text.RegularExpressions;
 using System.Xml.Linq;
 using TieRodCalc.Cli.Rendering;
 using TieRodCalc.Planning;
@@ -120,7 +119,7 @@ public sealed class SheetContentTests
         Assert.DoesNotContain("CUT ", words.Replace(PlanSentences.DoNotCut, string.Empty, StringComparison.Ordinal), StringComparison.Ordinal);
         Assert.DoesNotContain(section.Descendants("h3"), heading => heading.Value.StartsWith("Cut ", StringComparison.Ordinal));
         Assert.DoesNotContain(section.Descendants(DrawnPicture.Svg + "title"), title => title.Value.Contains("is cut", StringComparison.Ordinal));
-        Assert.Empty(section.Descendants("ul").Where(list => (string?)list.Attribute("class") == "steps"));
+        Assert.DoesNotContain(section.Descendants("ul"), list => (string?)list.Attribute("class") == "steps");
         Assert.All(Cautions.All, caution => Assert.Contains(caution, words, StringComparison.Ordinal));
     }
 
@@ -157,6 +156,6 @@ public sealed class SheetContentTests
         Assert.Equal(1 + rod.Cuts.Count, pictures.Length);
         DrawnPicture whole = new(pictures[0]);
         Assert.Equal(RodPictureTests.Draw(rod, job).Dimensions.Select(each => (each.Name, each.LengthMm)), whole.Dimensions.Select(each => (each.Name, each.LengthMm)));
-        Assert.All(pictures, picture => Assert.True(Regex.IsMatch((string)picture.Attribute("width")!, "^(180|90)mm$")));
+        Assert.All(pictures, picture => Assert.Matches("^(180|90)mm$", (string)picture.Attribute("width")!));
     }
 }

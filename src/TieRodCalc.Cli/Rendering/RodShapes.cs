@@ -29,7 +29,7 @@ internal sealed class RodShapes(Scale across, double axis, string hatching)
     /// <summary>Engaged thread is drawn at least so high that it can be seen.</summary>
     private const double LeastEngagedHeight = 3.2;
 
-    /// <summary>So far at most the lines of a ball center stand out of the head: drawings leave a little more free at their sides.</summary>
+    /// <summary>So far at most the lines of a ball center stand out of the head: drawings leave a little more free beside it.</summary>
     private const double MostBeyondHead = 12;
 
     private readonly double _perMm = (across.Last - across.First) / (across.To - across.From);
