@@ -29,6 +29,9 @@ internal sealed class RodShapes(Scale across, double axis, string hatching)
     /// <summary>Engaged thread is drawn at least so high that it can be seen.</summary>
     private const double LeastEngagedHeight = 3.2;
 
+    /// <summary>So far at most the lines of a ball center stand out of the head: drawings leave a little more free beside it.</summary>
+    private const double MostBeyondHead = 12;
+
     private readonly double _perMm = (across.Last - across.First) / (across.To - across.From);
 
     /// <summary>How far above the thread axis an end and its nut reach, in millimeters.</summary>
@@ -107,7 +110,8 @@ internal sealed class RodShapes(Scale across, double axis, string hatching)
                 ("cx", X(ball)), ("cy", Y(offset)), ("r", Svg.Number(radius)), ("fill", "white"), ("stroke", "black"),
                 ("stroke-width", Svg.Number(Outline)),
             ]);
-        (string arm, string cross) = (Svg.Number(radius * 1.25), Svg.Number(radius * 2.5));
+        double reach = radius + Math.Min(radius / 4, MostBeyondHead);
+        (string arm, string cross) = (Svg.Number(reach), Svg.Number(2 * reach));
         yield return Svg.Path(
             $"M{X(ball)} {Y(offset)} m-{arm} 0 h{cross} M{X(ball)} {Y(offset)} m0 -{arm} v{cross}",
             Thin,

@@ -14,6 +14,9 @@ internal static class RodSketch
     private const int RowsPerColumn = 2;
     private const int MostRowsOfBend = 3;
 
+    /// <summary>In millimeters; of a bend at a right angle to the paper the cosine leaves a trace.</summary>
+    private const double LeastBend = 1e-6;
+
     /// <summary>The rod as it is made, or what is in the way of it.</summary>
     public static IReadOnlyList<string> Of(PlannedRod planned, RodLayout layout, IReadOnlyList<Measure> measures)
     {
@@ -22,6 +25,7 @@ internal static class RodSketch
         double[] places =
         [
             0, layout.Axial.Millimeters, .. joints.SelectMany(joint => new[] { joint.Tip, joint.Face }).Select(place => place.Millimeters),
+            .. measures.SelectMany(measure => new[] { measure.From, measure.To }),
         ];
         Scale across = new(places.Min(), places.Max(), 1, Columns - 2);
         int innerUp = Bend(RodShapes.SeenOffset(parts, RodSide.Inner), across);
@@ -33,12 +37,18 @@ internal static class RodSketch
         int outerFace = Column(across, layout.Outer?.Face.Millimeters ?? layout.Axial.Millimeters);
         grid.Box(innerFace, outerFace, axis - 1, axis + 1);
         grid.Row(axis, innerFace + 1, outerFace - 1, '/');
+
+        // Both bores first: an open one reaches to where the other end may stand.
+        foreach (JointLayout joint in joints)
+        {
+            int inward = joint.Side == RodSide.Inner ? 1 : -1;
+            grid.Row(axis, Column(across, joint.Face.Millimeters) + inward, Column(across, HoleEnd(parts, layout, joint)), ' ');
+        }
+
         foreach (JointLayout joint in joints)
         {
             ThreadedEnd end = parts.EndAt(joint.Side);
             int face = Column(across, joint.Face.Millimeters);
-            int inward = joint.Side == RodSide.Inner ? 1 : -1;
-            grid.Row(axis, face + inward, Column(across, HoleEnd(parts, layout, joint)), ' ');
             End(grid, across, axis, end, joint, joint.Side == RodSide.Inner ? innerUp : outerUp);
             grid.Put(axis, face, SketchGrid.Wall);
             if (joint.Nut is { } nut)
@@ -154,7 +164,7 @@ internal static class RodSketch
     private static int Bend(double offset, Scale across)
     {
         double rows = offset * (across.Last - across.First) / (across.To - across.From) / RowsPerColumn;
-        return offset == 0 ? 0 : Math.Sign(offset) * Math.Clamp((int)Math.Round(Math.Abs(rows)), 1, MostRowsOfBend);
+        return Math.Abs(offset) < LeastBend ? 0 : Math.Sign(offset) * Math.Clamp((int)Math.Round(Math.Abs(rows)), 1, MostRowsOfBend);
     }
 
     private static int Column(Scale across, double millimeters) =>

@@ -68,9 +68,7 @@ public sealed record RodLayout
         JointLayout? other = binding.End == RodSide.Outer ? Inner : Outer;
         return binding.Limit switch
         {
-            Limit.Engagement when binding.At == AdjustmentPoint.Any =>
-                JointLayout.Ordered(joint.HoleEnd, joint.NeededTip + (joint.Lead - joint.Tip)),
-            Limit.Engagement => JointLayout.Ordered(joint.Tip, joint.NeededTip),
+            Limit.Engagement => NotEngaged(joint, binding),
             Limit.NutRoom => JointLayout.Ordered(joint.ThreadStart, joint.Nut ?? joint.Face),
             Limit.ClosedBore => JointLayout.Ordered(joint.HoleEnd, joint.Tip),
             Limit.FarThread => JointLayout.Ordered(other!.HoleEnd, joint.Tip),
@@ -79,6 +77,19 @@ public sealed record RodLayout
             Limit.Clamp => JointLayout.Ordered(joint.Lead, joint.Clamp!.Value),
             _ => null,
         };
+    }
+
+    /// <summary>
+    /// What is in the way at every length alike is a hole that is too shallow, or else the tip of a rod that its sleeve cannot adjust.
+    /// </summary>
+    private static LengthSpan NotEngaged(JointLayout joint, BindingLimit binding)
+    {
+        Length needed = joint.NeededTip + (joint.Lead - joint.Tip);
+        LengthSpan hole = JointLayout.Ordered(joint.HoleEnd, needed);
+        bool isHole = binding.At == AdjustmentPoint.Any
+            && (needed - joint.Face).Abs() > (joint.HoleEnd - joint.Face).Abs()
+            && Math.Abs((hole.Width - binding.MissedBy).Millimeters) <= Millimeters.Negligible;
+        return isHole ? hole : JointLayout.Ordered(joint.Tip, joint.NeededTip);
     }
 
     /// <summary>The limit that is most in the way, one that has a place on the rod before a cut.</summary>
