@@ -12,7 +12,7 @@ namespace TieRodCalc.Cli.Rendering;
 /// <param name="unit">The job's unit.</param>
 internal sealed class CutPicture(string rod, EndCut of, LengthDisplay unit)
 {
-    private const double MostHeight = 110;
+    private const double MostHeight = 80;
     private const double Side = 14;
     private const double Gap = 5;
 

@@ -145,7 +145,7 @@ internal sealed class PlanText
         RodLayout layout = RodLayout.Of(planned.Rod, planned.Request, planned.Plan);
         IReadOnlyList<Measure> measures = RodMeasures.Of(planned, layout);
         _page.Heading(planned.Plan.Solution is null
-            ? $"The rod{PlanSentences.At(layout.At)}, to scale along its axis: what is missing"
+            ? $"The rod{PlanSentences.At(layout.At)}, to scale along its axis{(measures.Count > 0 ? ": what is missing" : string.Empty)}"
             : "The rod as it is made, to scale along its axis");
         _page.Drawing(RodSketch.Of(planned, layout, measures));
         _page.Sentence(SketchGrid.Legend);

@@ -14,7 +14,7 @@ internal sealed class RodPicture
     public const double Width = 720;
 
     /// <summary>The parts themselves are at most so high: a bend far off the axis makes the scale smaller, not the page longer.</summary>
-    private const double MostHeight = 140;
+    private const double MostHeight = 110;
 
     private const double Side = 14;
     private const double Gap = 5;

@@ -27,7 +27,7 @@ internal sealed class RodShapes(Scale across, double axis, string hatching)
     private const double KneeAt = 0.6;
 
     /// <summary>Engaged thread is drawn at least so high that it can be seen.</summary>
-    private const double LeastEngagedHeight = 3.2;
+    private const double LeastEngagedHeight = 4.8;
 
     /// <summary>So far at most the lines of a ball center stand out of the head: drawings leave a little more free beside it.</summary>
     private const double MostBeyondHead = 12;

@@ -60,7 +60,7 @@ internal static class SheetHeight
             ("h2", _) => 7.5 * Math.Ceiling(element.Value.Length / 45.0),
             ("div", "two") => element.Elements().Max(column => Of(column, points, Half)),
             ("div", "narrow") => element.Elements().Sum(child => Of(child, points, Half)),
-            ("div", "small") => element.Descendants("li").Sum(point => Math.Ceiling(point.Value.Length / 75.0) * 3.2) / 2 + 3,
+            ("div", "small") => element.Descendants("li").Sum(point => Math.Ceiling(point.Value.Length / 75.0) * 3.2) / 2 + 7,
             ("div", "head") => 6 + element.Elements().First().Elements().Sum(child => Of(child, points, width * 0.75)),
             _ => element.Elements().Sum(child => Of(child, points, width)),
         };

@@ -53,6 +53,7 @@ internal static class SheetPage
         .headline { border: 0.7mm solid black; padding: 0.2em 0.6em; font-weight: bold; font-size: 11pt; margin: 1mm 0; }
         .small { columns: 2; column-gap: 5mm; font-size: 7.5pt; line-height: 1.1; }
         .small li { break-inside: avoid; }
+        .small h3 { break-after: avoid; font-size: 9.5pt; }
 
         """;
 

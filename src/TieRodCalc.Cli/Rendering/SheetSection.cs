@@ -97,24 +97,24 @@ internal sealed class SheetSection(PlannedRod planned, Job job, int index)
         IEnumerable<Measure> toCuts = planned.Cuts.SelectMany(each => RodMeasures.Of(each).Where(CutPicture.IsNeeded));
         IEnumerable<Measure> outside = All().Where(measure => measure.FromOutside);
         XElement work = Block("Measure the work", tables.Work(toCuts.Concat(outside)), Html.Element("p", Engaged(made)));
-        XElement turn = Block($"What a turn of the {Turned} does", Turns(made));
-        XElement[] adjusts = made.Lengthens is null
-            ? []
-            :
-            [
-                Block(
-                    $"How far it adjusts from there, by the {Turned}",
+        XElement turn = Block(
+            $"What a turn of the {Turned} does, and how far it goes",
+            made.Lengthens is null
+                ? [Turns(made)]
+                :
+                [
+                    Turns(made),
                     Html.Element("p", $"shorter {Adjusts(made.Shorter)}"),
-                    Html.Element("p", $"longer {Adjusts(made.Longer)}")),
-            ];
+                    Html.Element("p", $"longer {Adjusts(made.Longer)}"),
+                ]);
 
         // Columns of about the same height.
         XElement[] Column(params XElement[] blocks) => blocks;
         (XElement[] left, XElement[] right) = cuts.Length switch
         {
-            0 => (Column(parts), Column([work, turn, .. adjusts])),
-            1 => (Column(parts, turn), Column([cuts[0], work, .. adjusts])),
-            _ => (Column([parts, turn, .. adjusts]), Column(cuts[0], cuts[1], work)),
+            0 => (Column(parts), Column(work, turn)),
+            1 => (Column(parts, turn), Column(cuts[0], work)),
+            _ => (Column(parts, turn), Column(cuts[0], cuts[1], work)),
         };
         yield return Html.Classed("div", "two", Html.Element("div", left), Html.Element("div", right));
         yield return Html.Element("h3", "Do it in this order");
@@ -216,9 +216,12 @@ internal sealed class SheetSection(PlannedRod planned, Job job, int index)
         }
 
         mind.AddRange(PlanText.Remarks(planned, _sentences));
-        yield return Html.Element("h3", "Mind, and what was assumed or not checked");
-        yield return Html.Classed("div", "small", Html.Points(mind));
-        yield return Html.Element("h3", "Cautions");
-        yield return Html.Classed("div", "small", Html.Points(Cautions.All.Append(Cautions.NotChecked)));
+        yield return Html.Classed(
+            "div",
+            "small",
+            Html.Element("h3", "Mind, and what was assumed or not checked"),
+            Html.Points(mind),
+            Html.Element("h3", "Cautions"),
+            Html.Points(Cautions.All.Append(Cautions.NotChecked)));
     }
 }

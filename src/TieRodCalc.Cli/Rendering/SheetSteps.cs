@@ -17,7 +17,7 @@ internal sealed class SheetSteps(PlannedRod planned, LengthDisplay unit)
             bool left = planned.Cuts.Any(cut => cut.End.Thread.Hand == Hand.Left);
             yield return $"CUT {string.Join(", and ", planned.Cuts.Select(Cut))}. Run a nut on first, scribe, saw on the waste side of the "
                 + "line; no torch, no hot wheel. File the lead chamfer again, run the nut off over it"
-                + $"{(left ? " (a left-hand thread: left-hand die)" : string.Empty)}. When unsure cut less.";
+                + $"{(left ? " (a left-hand thread: left-hand die)" : string.Empty)}. {Unsure()}";
         }
 
         foreach (string step in new StartText(unit).Steps(planned.Rod.Parts, made, brief: true))
@@ -42,22 +42,30 @@ internal sealed class SheetSteps(PlannedRod planned, LengthDisplay unit)
             yield return $"Look into the witness hole: full thread must cover it. That proves engaged: {string.Join(", ", proofs)}.";
         }
 
-        string[] nuts =
+        string nuts = string.Join(", ", from joint in joints
+                                        where joint.Plan.NutLoosens is not null
+                                        select $"the {Names.Of(joint.Side)} one loosens {Names.Of(joint.Plan.NutLoosens!.Value)}");
+        string[] locks =
         [
-            .. from joint in joints
-               where joint.Plan.NutLoosens is not null
-               select $"the {Names.Of(joint.Side)} one loosens {Names.Of(joint.Plan.NutLoosens!.Value)}",
+            .. nuts.Length > 0 ? [$"the nuts ({nuts}, seen from its ball toward the thread)"] : Array.Empty<string>(),
+            .. from side in planned.Rod.Parts.Joints
+               where planned.Rod.Parts.NutAt(side) is null && planned.Rod.Parts.HoleAt(side).Clamp is not null
+               select $"the clamp of the {Names.Of(side)} end",
         ];
         string held = StartText.Clocking(planned.Rod.Parts) is { } clocking ? $" Hold {clocking}." : string.Empty;
-        string tighten = nuts.Length == 0
-            ? "tighten what locks the rod"
-            : $"tighten the nuts ({string.Join(", ", nuts)}, seen from its ball toward the thread)";
-        yield return $"Both joints in mid-swing, free from lock to lock: {tighten}.{held} Recheck after the first run.";
+        yield return locks.Length == 0
+            ? $"Nothing locks this rod: do not drive it.{held}"
+            : $"Both joints in mid-swing, free from lock to lock: tighten {string.Join(" and ", locks)}.{held} Recheck after the first run.";
     }
 
     private string Cut(EndCut cut) =>
         $"{Both(cut.Cut.Recommended)} off the {Names.Of(cut.Side)} end, {Where(cut)}; at least "
         + $"{Both(cut.Cut.Least, LengthRounding.Up)} and at most {Both(cut.Cut.Most, LengthRounding.Down)}";
+
+    /// <summary>Less than the recommended cut is no advice where that is the least that works.</summary>
+    private string Unsure() => planned.Cuts.Any(cut => cut.Cut.Recommended <= cut.Cut.Least)
+        ? "Not less and hardly more: there is little to spare."
+        : "When unsure cut less.";
 
     private static string Where(EndCut cut)
     {

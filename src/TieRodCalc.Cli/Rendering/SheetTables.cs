@@ -71,7 +71,11 @@ internal sealed class SheetTables(RodParts parts, LengthDisplay unit)
         {
             yield return Part("outer end", socket.Info, ThreadText.Format(socket.Socket.Thread));
             yield return Row("center to face", socket.CenterToFace);
-            yield return Row("depth", socket.Socket.Depth);
+            foreach (object[] row in Hole(socket.Socket, string.Empty))
+            {
+                yield return row;
+            }
+
             yield break;
         }
 
@@ -80,16 +84,24 @@ internal sealed class SheetTables(RodParts parts, LengthDisplay unit)
         yield return Row("face to face", sleeve.Length);
         foreach ((string name, TappedHole hole) in new[] { ("inner", sleeve.Inner), ("outer", sleeve.Outer) })
         {
-            yield return Row($"depth, {name}", hole.Depth);
-            if (hole.Witness is { } witness)
+            foreach (object[] row in Hole(hole, $", {name}"))
             {
-                yield return Row($"witness, {name}", witness);
+                yield return row;
             }
+        }
+    }
 
-            if (hole.Clamp is { } clamp)
-            {
-                yield return Row($"clamp, {name}", clamp);
-            }
+    private IEnumerable<object[]> Hole(TappedHole hole, string name)
+    {
+        yield return Row($"depth{name}", hole.Depth);
+        if (hole.Witness is { } witness)
+        {
+            yield return Row($"witness{name}", witness);
+        }
+
+        if (hole.Clamp is { } clamp)
+        {
+            yield return Row($"clamp{name}", clamp);
         }
     }
 

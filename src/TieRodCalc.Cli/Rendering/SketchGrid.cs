@@ -15,7 +15,7 @@ internal sealed class SketchGrid
 
     /// <summary>What each sign becomes where a terminal has ASCII alone.</summary>
     private const string Signs = "●═╪█░┃─┼┌┐└┘│┬┴";
-    private const string Ascii = "O=+#:!-+++++|++";
+    private const string Ascii = "O=+#:!-|....|..";
 
     private readonly char[][] _rows;
 
@@ -23,7 +23,7 @@ internal sealed class SketchGrid
         _rows = [.. Enumerable.Range(0, rows).Select(_ => Enumerable.Repeat(' ', columns).ToArray())];
 
     /// <summary>What the signs mean, for a line below a drawing.</summary>
-    public static string Legend { get; } = $"{Shank} shank   {Thread} thread   {Engaged} engaged   {Inserted} inserted, not engaged";
+    public static string Legend { get; } = $"{Shank} shank   {Thread} thread   {Engaged} engaged   {Inserted} inserted, not engaged   / solid";
 
     /// <summary>The text in ASCII alone as far as drawings go.</summary>
     public static string InAscii(string text) =>

@@ -85,7 +85,8 @@ public sealed record RodParts
         side == RodSide.Inner ? Inner : Outer ?? throw new ArgumentException("The rod has one joint only.", nameof(side));
 
     /// <summary>The internal thread of a joint that the rod has.</summary>
-    internal TappedHole HoleAt(RodSide side) => (Socket, side) switch
+    /// <param name="side">One of <see cref="Joints"/>.</param>
+    public TappedHole HoleAt(RodSide side) => (Socket, side) switch
     {
         ({ } socket, _) => socket.Socket,
         (_, RodSide.Inner) => Sleeve!.Inner,
