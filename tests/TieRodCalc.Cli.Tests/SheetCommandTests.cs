@@ -37,7 +37,7 @@ public sealed class SheetCommandTests : IDisposable
             CommandLine run = CommandLine.RunWith(CheckJobs.W1, command, "-", option, path, "--force");
 
             Assert.Equal((ExitStatus.WrongInput, string.Empty), (run.Status, run.Output));
-            Assert.Contains(path, run.Error, StringComparison.Ordinal);
+            Assert.Contains(_folder, run.Error, StringComparison.Ordinal);
         }
 
         Assert.Empty(Directory.GetFileSystemEntries(_folder));
