@@ -15,12 +15,12 @@ internal static class SheetHeight
     private const double Half = 90;
 
     /// <summary>
-    /// Points of the letters of each density of the page's style, how much a browser was seen to come out above the estimate, in
+    /// Points of the letters of each density of the page's style, how much a browser was seen to come out above the estimate at most, in
     /// millimeters, and that style's name.
     /// </summary>
     private static readonly (double Points, double Above, string Name)[] s_densities =
     [
-        (10.5, 14, string.Empty), (10, 18, "dense"), (9.5, 4, "denser"), (9, 0, "densest"), (8.2, 3, "crowded"), (7.5, 0, "fullest"),
+        (10.5, 30, string.Empty), (10, 18, "dense"), (9.5, 4, "denser"), (9, 3, "densest"), (8.2, -7, "crowded"), (7.5, 0, "fullest"),
     ];
 
     /// <summary>The name of the least dense style in which the content keeps to a page.</summary>

@@ -41,7 +41,8 @@ internal static class SheetPage
         th.part { font-weight: bold; padding-top: 0.35em; }
         td.letter { font-weight: bold; width: 1.5em; }
         thead th, thead td { font-size: 8pt; border-bottom: 0.35mm solid black; }
-        .number { white-space: nowrap; width: 1%; padding-right: 0.5em; }
+        .number { white-space: nowrap; }
+        td.write { width: 16mm; }
         .line { display: inline-block; width: 15mm; height: 1.27em; }
         .box { display: inline-block; width: 1em; height: 1em; border: 0.35mm solid black; margin-right: 1em; vertical-align: -0.12em; }
         .head { display: grid; grid-template-columns: 1fr auto; column-gap: 6mm; align-items: end; }
@@ -49,7 +50,7 @@ internal static class SheetPage
         .sign .line { width: 26mm; height: 1em; border-bottom: 0.2mm solid black; }
         .two { display: grid; grid-template-columns: 90mm 90mm; column-gap: 4mm; }
         .narrow { width: 90mm; }
-        p.key { font-size: 8.5pt; margin: 0; }
+        p.key { font-size: 8.2pt; margin: 0; }
         .headline { border: 0.7mm solid black; padding: 0.2em 0.6em; font-weight: bold; font-size: 11pt; margin: 1mm 0; }
         .small { columns: 2; column-gap: 5mm; font-size: 7.5pt; line-height: 1.1; }
         .small li { break-inside: avoid; }

@@ -81,7 +81,7 @@ internal sealed class SheetSection(PlannedRod planned, Job job, int index)
         yield return RodPicture.Of(planned, _unit, id, titled: false);
         if (_plan.Solution is not null)
         {
-            yield return Html.Classed("p", "key", string.Join(", ", All().Select(measure => $"{measure.Letter} {measure.Words}")));
+            yield return Html.Classed("p", "key", string.Join("; ", All().Select(measure => $"{measure.Letter} {measure.Words}")));
         }
     }
 

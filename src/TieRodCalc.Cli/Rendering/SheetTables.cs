@@ -20,7 +20,7 @@ internal sealed class SheetTables(RodParts parts, LengthDisplay unit)
             Html.Classed("td", "letter", measure.Letter),
             Html.Element("th", new XAttribute("scope", "row"), measure.Words),
             Number(LengthFormat.Both(measure.Value, unit, measure.Rounding)),
-            Html.Element("td", Html.Line(measure.Words)),
+            Html.Classed("td", "write", Html.Line(measure.Words)),
         }));
 
     /// <summary>A table with its head.</summary>
@@ -128,6 +128,6 @@ internal sealed class SheetTables(RodParts parts, LengthDisplay unit)
     [
         Html.Element("th", new XAttribute("scope", "row"), words),
         Number($"{In(unit, value)}, {In(Other, value)}"),
-        Html.Element("td", Html.Line(words)),
+        Html.Classed("td", "write", Html.Line(words)),
     ];
 }
