@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Xml.Linq;
 using TieRodCalc.Cli.Rendering;
 using TieRodCalc.Planning;
+using TieRodCalc.Rods;
 using TieRodCalc.Text;
 using TieRodCalc.Yaml;
 using UnitsNet;
@@ -17,6 +18,10 @@ public sealed class RodPictureTests
     /// <summary>Width of the drawings, and what they leave free of it at the sides.</summary>
     private const double Width = 720;
     private const double Free = 28;
+
+    /// <summary>How high the parts are drawn at most, and units of the drawing to the millimeter of paper.</summary>
+    private const double MostHeight = 110;
+    private const double UnitsPerMm = 4;
 
     /// <summary>The scales of ISO 5455 with the steps between, tenfold down: what a drawing may be reduced to.</summary>
     private static readonly double[] s_scales =
@@ -138,8 +143,20 @@ public sealed class RodPictureTests
             int step = Array.FindIndex(s_scales, scale => Math.Abs(scale - picture.Scale) < 1e-6);
             Assert.True(step > 0, $"scale {picture.Scale}\n{text}");
             Assert.True(to - from <= Width - Free + 0.02, $"{to - from} wide\n{text}");
-            Assert.True(mm * s_scales[step - 1] > Width - Free, $"scale {picture.Scale} though {s_scales[step - 1]} fits\n{text}");
+            double larger = s_scales[step - 1];
+            Assert.True(
+                mm * larger > Width - Free || HighestMm(rod.Rod.Parts) * larger * UnitsPerMm > MostHeight,
+                $"scale {picture.Scale} though {larger} fits\n{text}");
         }
+    }
+
+    /// <summary>Heads, nuts, sleeve and bends above and below the thread axis, with the room that is left beside them.</summary>
+    private static double HighestMm(RodParts parts)
+    {
+        double[] offsets = [RodShapes.SeenOffset(parts, RodSide.Inner), RodShapes.SeenOffset(parts, RodSide.Outer)];
+        double end = RodShapes.HeightOf(parts.Inner);
+        double high = 1.15 * Math.Max(Math.Max(end, RodShapes.HeightOf(parts)), parts.Outer is { } outer ? RodShapes.HeightOf(outer) : 0);
+        return Math.Max(high, 1.1 * (offsets.Max() + end)) + Math.Max(high, 1.1 * (end - offsets.Min()));
     }
 
     [Fact]
