@@ -49,7 +49,7 @@ internal static class SheetPage
         .sign { font-size: 9pt; text-align: right; }
         .sign .line { width: 26mm; height: 1em; border-bottom: 0.2mm solid black; }
         .two { display: grid; grid-template-columns: 90mm 90mm; column-gap: 4mm; }
-        .narrow { width: 90mm; }
+        .narrow { width: 120mm; }
         p.key { font-size: 8.2pt; margin: 0; }
         .headline { border: 0.7mm solid black; padding: 0.2em 0.6em; font-weight: bold; font-size: 11pt; margin: 1mm 0; }
         .small { columns: 2; column-gap: 5mm; font-size: 7.5pt; line-height: 1.1; }

@@ -42,12 +42,12 @@ internal sealed class SheetSteps(PlannedRod planned, LengthDisplay unit)
             yield return $"Look into the witness hole: full thread must cover it. That proves engaged: {string.Join(", ", proofs)}.";
         }
 
-        string nuts = string.Join(", ", from joint in joints
-                                        where joint.Plan.NutLoosens is not null
-                                        select $"the {Names.Of(joint.Side)} one loosens {Names.Of(joint.Plan.NutLoosens!.Value)}");
+        (RodSide Side, JointPlan Plan)[] nuts = [.. joints.Where(joint => joint.Plan.NutLoosens is not null)];
+        string loosens = string.Join(", ", nuts.Select(joint =>
+            $"{(nuts.Length > 1 ? $"the {Names.Of(joint.Side)} one" : "it")} loosens {Names.Of(joint.Plan.NutLoosens!.Value)}"));
         string[] locks =
         [
-            .. nuts.Length > 0 ? [$"the nuts ({nuts}, seen from its ball toward the thread)"] : Array.Empty<string>(),
+            .. nuts.Select(_ => $"the {(nuts.Length > 1 ? "nuts" : "nut")} ({loosens}, seen from its ball toward the thread)").Take(1),
             .. from side in planned.Rod.Parts.Joints
                where planned.Rod.Parts.NutAt(side) is null && planned.Rod.Parts.HoleAt(side).Clamp is not null
                select $"the clamp of the {Names.Of(side)} end",
