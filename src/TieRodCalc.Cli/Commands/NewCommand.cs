@@ -51,7 +51,7 @@ internal static class NewCommand
         terminal.Complain(Welcome(folder));
         using AnswerReader reader = new(terminal.Input());
         Answers? answers;
-        using (PosixSignalRegistration.Create(PosixSignal.SIGINT, _ => Leave(terminal)))
+        using (terminal.IsTyped ? PosixSignalRegistration.Create(PosixSignal.SIGINT, _ => Leave(terminal)) : null)
         {
             answers = new Interview(new Script(new FileQuestions(folder, overwrite)), reader, terminal).Run();
         }
@@ -86,7 +86,7 @@ internal static class NewCommand
         return PlanCommand.Print(reading, plans, json, terminal);
     }
 
-    /// <summary>Interrupted while it asks, where there is nothing to take back.</summary>
+    /// <summary>A person has interrupted the questions: there is nothing to take back.</summary>
     private static void Leave(Terminal terminal)
     {
         terminal.Complain("\ntierodcalc: interrupted; nothing was written.\n");
