@@ -33,9 +33,10 @@ internal static class OutputFile
             return false;
         }
 
-        if (files.Select(file => Path.GetDirectoryName(file.Path)).FirstOrDefault(IsMissing) is { } missing)
+        if (files.FirstOrDefault(file => IsMissing(Path.GetDirectoryName(file.Path))).Path is { } lost)
         {
-            terminal.Complain($"tierodcalc: there is no folder {missing}. Nothing was written.\n");
+            terminal.Complain(
+                $"tierodcalc: {lost} cannot be written: there is no folder {Path.GetDirectoryName(lost)}. Nothing was written.\n");
             return false;
         }
 

@@ -108,7 +108,8 @@ public sealed class PlanDirectionTests
         string words = PlanPage.Of(CheckJobs.W6).Between("How to set it", "Counted turns");
 
         Assert.Equal(
-            "How to set it - Turn the sleeve onto the inner end: 18.4 turns from flush with the face, until 23.13 mm (~29/32 in) of its "
+            "How to set it - Run the jam nuts onto both ends first, back to where their threads begin. "
+            + "- Turn the sleeve onto the inner end: 18.4 turns from flush with the face, until 23.13 mm (~29/32 in) of its "
             + "thread shows. - Turn the outer end itself in: 22.1 turns, before it is fitted. - ",
             words);
     }

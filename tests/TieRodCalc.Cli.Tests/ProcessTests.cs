@@ -36,13 +36,14 @@ public sealed class ProcessTests
     [InlineData("C")]
     [InlineData("de_DE.UTF-8")]
     [InlineData("tr_TR.ISO-8859-9")]
-    public void The_locale_changes_nothing(string locale)
+    public void The_locale_changes_nothing_but_what_drawings_are_made_of(string locale)
     {
         using Process process = CommandProcess.Start(["plan", Demo], environment: ("LC_ALL", locale));
         string output = process.StandardOutput.ReadToEnd();
         process.WaitForExit();
 
-        Assert.Equal(CommandLine.Run("plan", Demo).Output, output);
+        string expected = CommandLine.Run("plan", Demo).Output;
+        Assert.Equal(Locale.IsAsciiAlone(locale) ? Rendering.SketchGrid.InAscii(expected) : expected, output);
         Assert.Contains("ROD left", output, StringComparison.Ordinal);
     }
 
