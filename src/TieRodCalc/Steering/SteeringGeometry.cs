@@ -80,6 +80,17 @@ public sealed record SteeringGeometry
         || OuterRadius <= Millimeters.Negligible
         || InnerRadius <= Millimeters.Negligible;
 
+    /// <summary>What the rod gets longer by, millimeters, for a radian of toe-in; negative for a joint ahead of the axle.</summary>
+    internal double LengthPerToe
+    {
+        get
+        {
+            Vector turned = Axis.Cross(Spin);
+            double toe = Inward * (Spin.Y * turned.X - Spin.X * turned.Y) / (Square(Spin.X) + Square(Spin.Y));
+            return OuterRadius * InnerRadius * Math.Sin(StartAngle) / LengthMm / toe;
+        }
+    }
+
     private bool RunsInward { get; }
 
     /// <summary>What the rod gets longer by for a radian of turn: <c>dL/dg = |r_out| |r_in| sin g / L</c>.</summary>
@@ -165,12 +176,7 @@ public sealed record SteeringGeometry
     /// <param name="toe">Toe, toe-in positive; between -90 and 90 degrees.</param>
     /// <param name="camber">Camber, positive where the wheel leans outward at the top; between -90 and 90 degrees.</param>
     /// <exception cref="ArgumentException">An angle is not finite or out of its range.</exception>
-    public SteeringGeometry Aligned(Angle toe, Angle camber)
-    {
-        (double sine, double cosine) = Math.SinCos(Inward * Within(toe, nameof(toe)));
-        (double lean, double upright) = Math.SinCos(Within(camber, nameof(camber)));
-        return this with { Spin = new Vector(upright * sine, upright * cosine, -Inward * lean) };
-    }
+    public SteeringGeometry Aligned(Angle toe, Angle camber) => this with { Spin = SpinOf(Side, toe, camber) };
 
     /// <summary>
     /// The same wheel turned as a rod of another length turns it: its joints then stand that far apart. Toe and camber go with
@@ -251,6 +257,15 @@ public sealed record SteeringGeometry
         }
 
         return nearest;
+    }
+
+    /// <summary>The spin axis of a wheel, to the car's left, at a toe and a camber.</summary>
+    internal static Vector SpinOf(CarSide side, Angle toe, Angle camber)
+    {
+        int inward = side == CarSide.Left ? 1 : -1;
+        (double sine, double cosine) = Math.SinCos(inward * Within(toe, nameof(toe)));
+        (double lean, double upright) = Math.SinCos(Within(camber, nameof(camber)));
+        return new Vector(upright * sine, upright * cosine, -inward * lean);
     }
 
     private static double Square(double value) => value * value;
