@@ -49,6 +49,7 @@ internal static class Application
             ChooseCommand.Make(terminal),
             AsBuiltCommand.Make(terminal),
             ToeCommand.Make(terminal),
+            BumpCommand.Make(terminal),
             ThreadCommand.Make(terminal),
             CheckCommand.Make(terminal),
             SheetCommand.Make(terminal),

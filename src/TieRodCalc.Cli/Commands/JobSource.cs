@@ -57,7 +57,9 @@ internal sealed class JobSource
     /// <param name="parsed">The command line.</param>
     /// <param name="terminal">Where it is said.</param>
     /// <param name="planned">Whether all the rods must be such that this version can plan them.</param>
-    public (Reading<Job> Reading, IReadOnlyList<JobRod> Rods)? Read(ParseResult parsed, Terminal terminal, bool planned = true)
+    /// <param name="rodless">Whether a job without rods will do.</param>
+    public (Reading<Job> Reading, IReadOnlyList<JobRod> Rods)? Read(
+        ParseResult parsed, Terminal terminal, bool planned = true, bool rodless = false)
     {
         string path = parsed.GetValue(_job)!;
         Reading<Job> reading = path == StandardInput
@@ -69,7 +71,7 @@ internal sealed class JobSource
             return null;
         }
 
-        return Chosen(job, parsed.GetValue(_rods)!, path, planned, terminal) is { } rods ? (reading, rods) : null;
+        return (rodless && job.Rods.Count == 0 ? [] : Chosen(job, parsed.GetValue(_rods)!, path, planned, terminal)) is { } rods ? (reading, rods) : null;
     }
 
     /// <summary>

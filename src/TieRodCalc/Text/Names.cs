@@ -273,6 +273,36 @@ public static class Names
         _ => throw new ArgumentOutOfRangeException(nameof(code)),
     };
 
+    /// <summary>Name of how much a wheel steers itself.</summary>
+    public static string Of(BumpGrade grade) => grade switch
+    {
+        BumpGrade.VeryGood => "very good",
+        BumpGrade.Fair => "fair",
+        BumpGrade.Felt => "felt by the driver",
+        BumpGrade.StronglyFelt => "strongly felt",
+        _ => throw new ArgumentOutOfRangeException(nameof(grade)),
+    };
+
+    /// <summary>The code of a warning of bump sheets: lower-case words joined by hyphens.</summary>
+    public static string Of(BumpWarningCode code) => code switch
+    {
+        BumpWarningCode.TooFewReadings => "too-few-readings",
+        BumpWarningCode.NothingToCheckBy => "nothing-to-check-by",
+        BumpWarningCode.OneSided => "one-sided",
+        BumpWarningCode.ResolutionNotGiven => "resolution-not-given",
+        BumpWarningCode.ReadingsScatter => "readings-scatter",
+        BumpWarningCode.HeightNotTold => "height-not-told",
+        BumpWarningCode.LengthNotTold => "length-not-told",
+        BumpWarningCode.NoLengthDoes => "no-length-does",
+        BumpWarningCode.FarChange => "far-change",
+        BumpWarningCode.WheelNotGiven => "wheel-not-given",
+        BumpWarningCode.RodInLine => "rod-in-line",
+        BumpWarningCode.SheetsContradict => "sheets-contradict",
+        BumpWarningCode.SheetsContradictSense => "sheets-contradict-sense",
+        BumpWarningCode.GaugeUnusual => "gauge-unusual",
+        _ => throw new ArgumentOutOfRangeException(nameof(code)),
+    };
+
     private static string IdOf(ChangeKind kind) => kind switch
     {
         ChangeKind.Cut => "cut",

@@ -1,0 +1,116 @@
+using TieRodCalc.Planning;
+using TieRodCalc.Rods;
+using TieRodCalc.Steering;
+using TieRodCalc.Yaml;
+using UnitsNet;
+
+namespace TieRodCalc.Cli.Rendering;
+
+/// <summary>What <c>bump</c> has to tell.</summary>
+internal sealed record BumpReport(Job Job, IReadOnlyList<BumpSide> Sides, IReadOnlyList<Problem> Notes)
+{
+    /// <summary>Whether the readings suffice and what they ask for can be made.</summary>
+    public bool Holds => Sides.All(side => side.Holds);
+
+    /// <summary>What one side has to tell: its sheets, the rod on it, and its corner; null where the job has neither sheets nor corner.</summary>
+    /// <param name="job">The job.</param>
+    /// <param name="side">The side.</param>
+    /// <param name="rod">The rod of that side, or null.</param>
+    public static BumpSide? OfSide(Job job, CarSide side, JobRod? rod)
+    {
+        BumpSheet[] sheets = [.. job.Bump.Where(sheet => sheet.Side == side).Select(sheet => sheet.Sheet)];
+        JobCorner? corner = job.Corners.FirstOrDefault(each => each.Side == side);
+        if (sheets.Length == 0 && corner is null)
+        {
+            return null;
+        }
+
+        Length? present = rod?.Built?.CenterToCenter?.Nominal ?? rod?.Request?.Target;
+        SteeringGeometry? points = corner?.Geometry?.Steering;
+        SteeringGeometry? wheel = job.OneRod ? null : points ?? (present is { } length ? job.WheelOf(side, length) : null);
+        SteeringGeometry? made = wheel is null ? null : present is { } now ? wheel.Turned(now) ?? wheel : wheel;
+        BumpFindings? findings = sheets.Length == 0 ? null : BumpSteer.Read(new BumpRequest
+        {
+            Sheets = sheets,
+            Limits = job.BumpLimits,
+            Wheel = made,
+            Shim = job.Units == Text.LengthDisplay.Inch ? Length.FromInches(0.03125) : Length.FromMillimeters(0.5),
+        });
+        return new BumpSide(side, findings, rod, corner)
+        {
+            Present = made?.RodLength ?? present,
+            PointsApart = wheel is not null && made is not null ? (wheel.RodLength - made.RodLength).Abs() : Length.Zero,
+            OneRod = job.OneRod,
+            ForBoth = Relength(rod, findings, findings?.Both),
+            ForLengthAlone = Relength(rod, findings, findings?.LengthAlone),
+            Review = ReviewOf(job, corner, rod, findings),
+        };
+    }
+
+    /// <summary>The plan of the rod with the length that an advice asks for; null where none is asked for or the parts are not named.</summary>
+    private static RodRelength? Relength(JobRod? rod, BumpFindings? findings, BumpAdvice? advice) =>
+        rod is { Rod: { } parts, Request: { } request } && findings is { Newest.Grade: not BumpGrade.VeryGood }
+            && advice is { Rounded.RodLonger.Value: not 0 }
+            ? RodRelength.Of(parts, request, rod.Built, advice.RoundedLength)
+            : null;
+
+    private static CornerReview? ReviewOf(Job job, JobCorner? corner, JobRod? rod, BumpFindings? findings)
+    {
+        if (corner?.Geometry is not { } geometry)
+        {
+            return null;
+        }
+
+        BumpSheetFindings? newest = findings?.Newest;
+        return CornerReview.Of(new CornerReviewRequest
+        {
+            Corner = geometry,
+            Measured = newest,
+            Spacing = newest?.Sheet.Spacing ?? job.BumpLimits.Spacing ?? Length.FromInches(10),
+            Bump = corner.BumpTravel,
+            Droop = corner.DroopTravel,
+            Steer = corner.Steer ?? Length.Zero,
+            Moves = corner.Moves ?? MoveLimits.Usual,
+            Advice = findings?.Both?.Rounded,
+            Rod = rod?.Rod,
+        });
+    }
+}
+
+/// <summary>What one side has to tell.</summary>
+/// <param name="Side">The side.</param>
+/// <param name="Findings">What its sheets say, or null where it has none.</param>
+/// <param name="Rod">The rod of the side, or null.</param>
+/// <param name="Corner">The corner's points, or null.</param>
+internal sealed record BumpSide(CarSide Side, BumpFindings? Findings, JobRod? Rod, JobCorner? Corner)
+{
+    /// <summary>Length of the rod now, or null where it is not known.</summary>
+    public Length? Present { get; init; }
+
+    /// <summary>How much the points of the joints are further apart than the rod is long, or nearer.</summary>
+    public Length PointsApart { get; init; }
+
+    /// <summary>Whether one rod joins both wheels, so that it is not what steers them in bump.</summary>
+    public bool OneRod { get; init; }
+
+    /// <summary>The rod with the length of the change of both, or null.</summary>
+    public RodRelength? ForBoth { get; init; }
+
+    /// <summary>The rod with the length of the change of the length alone, or null.</summary>
+    public RodRelength? ForLengthAlone { get; init; }
+
+    /// <summary>What the corner's points say, or null.</summary>
+    public CornerReview? Review { get; init; }
+
+    /// <summary>Whether the points of the joints do not belong to the rod as it is.</summary>
+    public bool PointsOfAnotherRod => PointsApart.Millimeters > 1;
+
+    /// <summary>Whether nothing need be done.</summary>
+    public bool VeryGood => Findings is { Newest.Grade: BumpGrade.VeryGood };
+
+    /// <summary>Whether the readings suffice and what they ask for can be made.</summary>
+    public bool Holds => Findings is not { Suffices: false }
+        && (VeryGood || ForBoth is { Holds: true } || Findings?.Both is not { Rounded.RodLonger.Value: not 0 } || Rod?.Rod is null)
+        && Review is not { Holds: false }
+        && Corner is not { Missing: not null };
+}

@@ -1,0 +1,38 @@
+using TieRodCalc.Text;
+using UnitsNet;
+
+namespace TieRodCalc.Cli.Rendering;
+
+/// <summary>What is to be minded of a side beside what its sheets warn of: its code and its sentence.</summary>
+internal static class BumpSideSentences
+{
+    public static IEnumerable<string> Of(BumpSide side, LengthDisplay unit) => Coded(side, unit).Select(one => one.Sentence);
+
+    public static IEnumerable<(string Code, string Sentence)> Coded(BumpSide side, LengthDisplay unit)
+    {
+        if (side.OneRod)
+        {
+            yield return ("one-rod",
+                "One rod joins both wheels and moves with the axle: it is not what steers them over travel. What the drag link would have to be, "
+                + "is not told.");
+        }
+
+        if (side.Findings is not null && !side.OneRod && side.Present is not null && side.Rod?.Built?.CenterToCenter is null
+            && side.Rod?.Request is not null)
+        {
+            yield return ("present-length-planned", "The rod's length was not measured: the planned one was taken. Write it in 'built' once it is measured.");
+        }
+
+        if (side.PointsOfAnotherRod)
+        {
+            yield return ("points-at-other-length",
+                $"The points of the joints are {LengthFormat.Both(side.PointsApart, unit)} off the rod's length: they were measured with another rod, "
+                + "or one of them is wrong.");
+        }
+
+        if (side.Corner?.Missing is { } missing)
+        {
+            yield return ("corner-not-computed", $"The corner is not computed: {missing.Message}.");
+        }
+    }
+}

@@ -1,0 +1,42 @@
+using TieRodCalc.Steering;
+using TieRodCalc.Text;
+using UnitsNet;
+
+namespace TieRodCalc.Cli.Rendering;
+
+/// <summary>The readings of a sheet as a table, from full bump down to full droop.</summary>
+internal static class BumpTable
+{
+    private const int Wide = 17;
+    private const int Narrow = 13;
+
+    public static IEnumerable<string> Lines(BumpSheetFindings sheet, Length? plates, LengthDisplay unit)
+    {
+        BumpSentences sentences = new(unit);
+        yield return Row("travel", "toe at gauge", "angle", plates is null ? string.Empty : "at plates", "this step, per inch");
+        foreach (BumpPoint point in sheet.Points.Reverse())
+        {
+            yield return Row(
+                sentences.Travel(point.Travel),
+                Signed(LengthFormat.Fine(point.AtGauge.Abs(), unit), point.Toe),
+                Signed(point.Toe.Degrees.ToString("0.000", System.Globalization.CultureInfo.InvariantCulture).TrimStart('-') + " deg", default),
+                plates is { } width ? LengthFormat.Fine(Toe.AtPlates(point.Toe, width).Abs(), unit) : string.Empty,
+                StepTo(sheet, point) is not { } step ? string.Empty
+                    : Signed(
+                        LengthFormat.Fine(step.PerInch.Abs(), unit),
+                        point.Travel > Length.Zero ? step.ToeChange : -step.ToeChange)
+                        + (step == sheet.Worst ? " WORST" : string.Empty));
+        }
+    }
+
+    /// <summary>The step to a point from the one next to it toward ride height; null at ride height.</summary>
+    private static BumpStep? StepTo(BumpSheetFindings sheet, BumpPoint point) => point.Travel == Length.Zero
+        ? null
+        : sheet.Steps.First(step => (point.Travel > Length.Zero ? step.To : step.From) == point.Travel);
+
+    private static string Signed(string size, Angle toe) =>
+        size.AsSpan().IndexOfAnyInRange('1', '9') < 0 || toe == default ? size : $"{size} {(toe > default(Angle) ? "in" : "out")}";
+
+    private static string Row(params string[] cells) =>
+        string.Concat(cells.Select((cell, index) => cell.PadRight(index == 2 || index == 3 ? Narrow : Wide))).TrimEnd();
+}
