@@ -3,6 +3,8 @@ using TieRodCalc.Planning;
 using TieRodCalc.Rods;
 using TieRodCalc.Steering;
 using TieRodCalc.Text;
+using TieRodCalc.Yaml.Binding;
+using UnitsNet;
 
 namespace TieRodCalc.Yaml;
 
@@ -26,6 +28,37 @@ public sealed record Job
 
     /// <summary>The rods, in the order of the file.</summary>
     public required IReadOnlyList<JobRod> Rods { get; init; }
+
+    /// <summary>Its bump sheets, in the order of the file, which is oldest first; empty where it has none.</summary>
+    public IReadOnlyList<JobBumpSheet> Bump { get; init; } = [];
+
+    /// <summary>Where the grades of bump steer begin.</summary>
+    public BumpLimits BumpLimits { get; init; } = BumpLimits.Usual;
+
+    /// <summary>The corners whose points it gives, the left one first.</summary>
+    public IReadOnlyList<JobCorner> Corners { get; init; } = [];
+
+    /// <summary>Whether one rod joins both wheels; false where each wheel has a rod, which is so where nothing is said.</summary>
+    public bool OneRod => Steering.OneRodTurns is not null;
+
+    internal SteeringSetup Steering { get; init; } = SteeringSetup.Unsaid;
+
+    /// <summary>The wheel of a side: toe zero, and the camber that the job gives.</summary>
+    /// <param name="side">The side of the car.</param>
+    /// <param name="rod">
+    /// Length of its rod, above zero. Where the job gives the steering by points, the wheel stands as they were measured, whatever the rod.
+    /// </param>
+    /// <returns>The wheel, or null where the job does not give the steering of that side.</returns>
+    /// <exception cref="ArgumentException">The length is not finite or not above zero.</exception>
+    public SteeringGeometry? WheelOf(CarSide side, Length rod)
+    {
+        if (!double.IsFinite(rod.Millimeters) || !(rod.Millimeters > 0))
+        {
+            throw new ArgumentException("The length must be finite and above zero.", nameof(rod));
+        }
+
+        return Steering.Of(side) is { } wheel ? wheel.With(side, rod).Aligned(Angle.Zero, wheel.Camber) : null;
+    }
 }
 
 /// <summary>One rod of a job.</summary>

@@ -20,18 +20,25 @@ internal static class JobBinder
         files = [file, .. parts.Files];
         PartTables tables = PartTables.Of(files, parts.Whole);
         LengthDisplay units = top.Choose("units", Choices.Units) ?? LengthDisplay.Inch;
-        PlanRules rules = Rules.Read(top).Over(units == LengthDisplay.Inch ? PlanRules.Inch : PlanRules.Metric);
+        MapReader? ruleMap = top.Map("rules", Keys.JobRules);
+        PlanRules rules = Rules.Read(ruleMap).Over(units == LengthDisplay.Inch ? PlanRules.Inch : PlanRules.Metric);
         (SteeringSetup steering, JobToe? toe, Problem? noToe) = SteeringBinder.Bind(top);
+        List<JobRod> rods = new RodBinder(file, tables, rules, steering).Bind(top);
+        List<JobCorner> corners = CornerBinder.Bind(top, steering);
+        tables.Swings.Report(rods, corners);
         Job job = new()
         {
             Name = top.Line("job"),
             Units = units,
             Toe = toe,
             NoToe = noToe,
-            Rods = new RodBinder(file, tables, rules, steering).Bind(top),
+            Rods = rods,
+            Bump = BumpSheetBinder.Bind(top),
+            BumpLimits = BumpRules.Read(ruleMap),
+            Corners = corners,
+            Steering = steering,
             Catalog = tables.ToCatalog(),
         };
-        BumpSheets.Check(top);
         return files.TrueForAll(each => each.Findings.Count == 0) ? job : null;
     }
 }

@@ -133,5 +133,5 @@ public static class JobReader
 /// <param name="Job">The job, or null.</param>
 /// <param name="Parts">The parts, or null.</param>
 /// <param name="Problems">Every problem.</param>
-/// <param name="Notes">What is no error and worth knowing, such as keys that are read and not used yet.</param>
+/// <param name="Notes">What is no error and worth knowing, such as a key that changes nothing.</param>
 public sealed record CheckedFile(Job? Job, PartCatalog? Parts, IReadOnlyList<Problem> Problems, IReadOnlyList<Problem> Notes);

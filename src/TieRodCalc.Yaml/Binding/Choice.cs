@@ -24,7 +24,7 @@ internal static class Choices
     public static readonly Choice<JointKind> Joint = new(["tapered stud", "rod end"], [JointKind.TaperedStud, JointKind.RodEnd]);
 
     public static readonly Choice<StudDirection> Stud =
-        new(["vertical", "along axle"], [StudDirection.Vertical, StudDirection.AlongAxle]);
+        new(["vertical", "along axle", "along car"], [StudDirection.Vertical, StudDirection.AlongAxle, StudDirection.AlongCar]);
 
     public static readonly Choice<Bore> Bore = new(["closed", "open"], [Parts.Bore.Closed, Parts.Bore.Open]);
 
@@ -36,9 +36,7 @@ internal static class Choices
 
     public static readonly Choice<GaugePlace> Gauge = new(["plates", "tire"], [GaugePlace.Plates, GaugePlace.Tire]);
 
-    /// <summary>True for a gauge that is zeroed at every step.</summary>
-    public static readonly Choice<bool> EachStep = new(["once", "each step"], [false, true]);
+    public static readonly Choice<IndicatorZero> Zeroed = new(["once", "each step"], [IndicatorZero.Once, IndicatorZero.EachStep]);
 
-    /// <summary>True for readings that grow inward.</summary>
-    public static readonly Choice<bool> Inward = new(["outward", "inward"], [false, true]);
+    public static readonly Choice<IndicatorSense> Grows = new(["outward", "inward"], [IndicatorSense.Outward, IndicatorSense.Inward]);
 }

@@ -25,6 +25,10 @@ internal static class Keys
 
     public static readonly string[] Rules = ["engagement", "tip_gap", "mark", "allowance", "load"];
 
+    public static readonly string[] JobRules = [.. Rules, "bump"];
+
+    public static readonly string[] BumpRules = ["very_good", "felt", "strongly_felt", "spacing"];
+
     public static readonly string[] Rod =
         ["name", "side", "inner", "sleeve", "outer", "nuts", "length", "adjust", "clocking", "rules", "built"];
 
@@ -57,7 +61,14 @@ internal static class Keys
 
     public static readonly string[] Then = ["outer_raised", "rod_longer"];
 
-    public static readonly string[] CornerSide = ["lower", "upper", "wheel"];
+    public static readonly string[] CornerSide = ["lower", "upper", "wheel", "travel", "steer", "moves"];
+
+    public static readonly string[] CornerTravel = ["bump", "droop"];
+
+    public static readonly string[] Moves = ["outer", "inner", "length"];
+
+    /// <summary>How far a joint may be moved, less and more.</summary>
+    public static readonly string[] Heights = ["down", "up"];
 
     public static readonly string[] Wishbone = ["axis", "ball"];
 

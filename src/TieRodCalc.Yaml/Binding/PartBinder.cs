@@ -78,7 +78,7 @@ internal sealed class PartBinder(LoadedFile file, PartTables tables)
         Measured? rethread = map.Dimension("rethread", Least.Zero);
         JointKind? joint = map.Choose("joint", Choices.Joint);
         Angle? swing = Swing(map);
-        StudDirection? stud = Stud(map);
+        StudDirection? stud = map.Choose("stud", Choices.Stud);
         if (thread is null || centerToTip is null || threadLength is null)
         {
             return null;
@@ -99,6 +99,7 @@ internal sealed class PartBinder(LoadedFile file, PartTables tables)
             Stud = stud,
         };
         PartFaultProblems.Report(map, end);
+        tables.Swings.Add(end, map);
         return end;
     }
 
@@ -117,7 +118,7 @@ internal sealed class PartBinder(LoadedFile file, PartTables tables)
         TappedHole? socket = Hole(map, "socket");
         JointKind? joint = map.Choose("joint", Choices.Joint);
         Angle? swing = Swing(map);
-        StudDirection? stud = Stud(map);
+        StudDirection? stud = map.Choose("stud", Choices.Stud);
         if (centerToFace is null || socket is null)
         {
             return null;
@@ -140,6 +141,7 @@ internal sealed class PartBinder(LoadedFile file, PartTables tables)
         }
 
         PartFaultProblems.Report(map, end);
+        tables.Swings.Add(end, map);
         return end;
     }
 
@@ -222,23 +224,6 @@ internal sealed class PartBinder(LoadedFile file, PartTables tables)
         };
     }
 
-    private static Angle? Swing(MapReader map)
-    {
-        NotUsedYet(map, "swing");
-        return map.Angle("swing", degrees => degrees > 0 && degrees < 90, "above 0 and below 90 deg");
-    }
-
-    private static StudDirection? Stud(MapReader map)
-    {
-        NotUsedYet(map, "stud");
-        return map.Choose("stud", Choices.Stud);
-    }
-
-    private static void NotUsedYet(MapReader map, string key)
-    {
-        if (map.Find(key) is { } entry)
-        {
-            map.Findings.NotUsedYet(key, entry.Key.Span);
-        }
-    }
+    private static Angle? Swing(MapReader map) =>
+        map.Angle("swing", degrees => degrees > 0 && degrees < 90, "above 0 and below 90 deg");
 }

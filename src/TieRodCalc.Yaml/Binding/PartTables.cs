@@ -17,6 +17,9 @@ internal sealed class PartTables
 
     public PartTable<JamNut> JamNuts { get; } = new("a jam nut");
 
+    /// <summary>What ends say of the swing of their joints.</summary>
+    public SwingNotes Swings { get; } = new();
+
     /// <summary>False where a file could not be read whole: an id that is not in the tables may stand in the rest.</summary>
     public bool Whole { get; set; } = true;
 

@@ -48,7 +48,7 @@ internal sealed class RodBinder(LoadedFile file, PartTables tables, PlanRules jo
         RodLength length = RodLength.Read(map, steering.Gauges);
         RodAdjustment adjust = RodAdjustment.Read(map);
         Angle? clocking = map.Value("clocking", ValueText.ParseAngle);
-        PlanRules rules = Rules.Read(map).Over(jobRules);
+        PlanRules rules = Rules.Read(map.Map("rules", Keys.Rules)).Over(jobRules);
         BuiltReadings? built = BuiltRecord.Read(map);
         length = length.FromToe is { } existing ? length with { Target = existing.Target(map, side, steering) } : length;
         Rod? rod = Make(map, parts, clocking, item.Span);

@@ -8,9 +8,10 @@ namespace TieRodCalc.Yaml.Binding;
 internal sealed record Rules(EngagementRule? Engagement, Length? TipGap, Length? Mark, Length? Allowance, Force? Load)
 {
     /// <summary>Reads the rules of a job or a rod.</summary>
-    public static Rules Read(MapReader parent)
+    /// <param name="map">The rules, or null where nothing is said.</param>
+    public static Rules Read(MapReader? map)
     {
-        if (parent.Map("rules", Keys.Rules) is not { } map)
+        if (map is null)
         {
             return new Rules(null, null, null, null, null);
         }

@@ -8,7 +8,26 @@ namespace TieRodCalc.Yaml.Binding;
 internal sealed record SteeringArm(Length Arm, JointPlace Joint, Angle RodAngle);
 
 /// <summary>A steer axis: by a second point, or by its inclination and caster where there is none.</summary>
-internal sealed record SteerAxis(Point Through, Point? Second, Angle Inclination, Angle Caster);
+internal sealed record SteerAxis(Point Through, Point? Second, Angle Inclination, Angle Caster)
+{
+    /// <summary>How far a point lies from the axis, that of the wheel of a side.</summary>
+    public Length DistanceTo(Point point, CarSide side)
+    {
+        (double X, double Y, double Z) along = Second is { } second
+            ? From(second)
+            : (-Math.Tan(Caster.Radians), (side == CarSide.Left ? -1 : 1) * Math.Tan(Inclination.Radians), 1);
+        (double X, double Y, double Z) to = From(point);
+        double x = along.Y * to.Z - along.Z * to.Y;
+        double y = along.Z * to.X - along.X * to.Z;
+        double z = along.X * to.Y - along.Y * to.X;
+        return Length.FromMillimeters(Norm(x, y, z) / Norm(along.X, along.Y, along.Z));
+    }
+
+    private static double Norm(double x, double y, double z) => Math.Sqrt(x * x + y * y + z * z);
+
+    private (double X, double Y, double Z) From(Point to) =>
+        ((to.X - Through.X).Millimeters, (to.Y - Through.Y).Millimeters, (to.Z - Through.Z).Millimeters);
+}
 
 /// <summary>The points of one wheel, and where the inner one stands in the file.</summary>
 internal sealed record SteeringPoints(SteerAxis Axis, Point Outer, Point Inner, TextSpan InnerAt);
@@ -44,8 +63,9 @@ internal sealed record SteeringSetup(CarSide? OneRodTurns, SteeringWheel? Left, 
     /// <param name="side">The rod's side, or null.</param>
     public (CarSide Side, SteeringWheel Wheel)? WheelOf(CarSide? side)
     {
-        CarSide? turns = OneRodTurns ?? side;
-        SteeringWheel? wheel = turns switch { CarSide.Left => Left, CarSide.Right => Right, _ => null };
-        return wheel is null ? null : (turns!.Value, wheel);
+        return (OneRodTurns ?? side) is { } turns && Of(turns) is { } wheel ? (turns, wheel) : null;
     }
+
+    /// <summary>The wheel of a side, or null.</summary>
+    public SteeringWheel? Of(CarSide side) => side == CarSide.Left ? Left : Right;
 }

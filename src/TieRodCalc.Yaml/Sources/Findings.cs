@@ -5,7 +5,6 @@ internal sealed class Findings
 {
     private readonly List<Finding> _problems = [];
     private readonly List<Finding> _notes = [];
-    private readonly HashSet<string> _noted = new(StringComparer.Ordinal);
 
     /// <summary>How many problems were found so far.</summary>
     public int Count => _problems.Count;
@@ -16,15 +15,6 @@ internal sealed class Findings
 
     /// <summary>Adds a note.</summary>
     public void Note(TextSpan span, string message) => _notes.Add(new Finding(span, message, null));
-
-    /// <summary>Notes once a file that a key is read and not used yet.</summary>
-    public void NotUsedYet(string key, TextSpan span)
-    {
-        if (_noted.Add(key))
-        {
-            Note(span, $"'{key}' is read and checked for spelling, but this version does not use it yet");
-        }
-    }
 
     /// <summary>Forgets everything and keeps one problem.</summary>
     public void Only(TextSpan span, string message)

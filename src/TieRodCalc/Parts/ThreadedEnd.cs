@@ -21,6 +21,9 @@ public enum StudDirection
 
     /// <summary>Along the axle.</summary>
     AlongAxle,
+
+    /// <summary>Along the car, fore and aft.</summary>
+    AlongCar,
 }
 
 /// <summary>An end with an external thread: an inner end, or an outer end that goes into a sleeve.</summary>
