@@ -41,6 +41,9 @@ public sealed record Job
     /// <summary>Whether one rod joins both wheels; false where each wheel has a rod, which is so where nothing is said.</summary>
     public bool OneRod => Steering.OneRodTurns is not null;
 
+    /// <summary>Width of the toe plates, or null.</summary>
+    public Length? Plates => Steering.Gauges.Plates;
+
     internal SteeringSetup Steering { get; init; } = SteeringSetup.Unsaid;
 
     /// <summary>The wheel of a side: toe zero, and the camber that the job gives.</summary>

@@ -70,7 +70,7 @@ internal static class BumpJson
             plates is { } width ? JsonNumber.Mm(Toe.AtPlates(ToeAt(sheet, step.To), width) - Toe.AtPlates(ToeAt(sheet, step.From), width)) : null)),
     ];
 
-    private static Angle ToeAt(BumpSheetFindings sheet, Length travel) => sheet.Points.First(point => point.Travel == travel).Toe;
+    private static Angle ToeAt(BumpSheetFindings sheet, Length travel) => sheet.At(travel)!.Value.Toe;
 
     private static BumpGradeLimitsJson Limits(BumpSheetFindings sheet) => new(
         JsonNumber.Mm(sheet.Limits.VeryGood),

@@ -82,7 +82,7 @@ internal sealed class BumpPanel
             yield return new Curve(MarkKind.None, findings.Newest.Fitted, "7 4", "height and length fitted (two terms)");
         }
 
-        if (!side.VeryGood && findings.Both is { } both && both.Rounded != default)
+        if (!side.VeryGood && findings.Both is { } both && !both.Rounded.IsNone)
         {
             yield return new Curve(
                 MarkKind.Then, both.RoundedPredicted, null, $"predicted: {sentences.Task(both.Rounded)}: worst {sentences.PerInch(both.RoundedWorst)}");

@@ -30,12 +30,12 @@ internal static class BumpTable
     }
 
     /// <summary>The step to a point from the one next to it toward ride height; null at ride height.</summary>
-    private static BumpStep? StepTo(BumpSheetFindings sheet, BumpPoint point) => point.Travel == Length.Zero
+    private static BumpStep? StepTo(BumpSheetFindings sheet, BumpPoint point) => point.Travel.Value == 0
         ? null
-        : sheet.Steps.First(step => (point.Travel > Length.Zero ? step.To : step.From) == point.Travel);
+        : sheet.Steps.First(step => (point.Travel > Length.Zero ? step.To : step.From).Millimeters == point.Travel.Millimeters);
 
     private static string Signed(string size, Angle toe) =>
-        size.AsSpan().IndexOfAnyInRange('1', '9') < 0 || toe == default ? size : $"{size} {(toe > default(Angle) ? "in" : "out")}";
+        size.AsSpan().IndexOfAnyInRange('1', '9') < 0 || toe.Value == 0 ? size : $"{size} {(toe > default(Angle) ? "in" : "out")}";
 
     private static string Row(params string[] cells) =>
         string.Concat(cells.Select((cell, index) => cell.PadRight(index == 2 || index == 3 ? Narrow : Wide))).TrimEnd();

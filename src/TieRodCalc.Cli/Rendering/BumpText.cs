@@ -98,7 +98,7 @@ internal sealed class BumpText
                 _page.Drawing(BumpTable.Lines(sheet, _report.Job.Plates, _unit));
             }
 
-            if (sheet.Sheet.Then != default)
+            if (!sheet.Sheet.Then.IsNone)
             {
                 _page.Row("changed after it", _sentences.Then(sheet.Sheet.Then));
             }
@@ -137,10 +137,8 @@ internal sealed class BumpText
         {
             _page.Row(
                 "as measured",
-                string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"between the sheets, raising did {measured.Raising * 100:0} percent of what is computed, length {measured.Length * 100:0} "
-                        + "percent; the changes above go by that, as far as the sheets tell it better"));
+                $"between the sheets, raising did {Percent(measured.Raising)} of what is computed, length {Percent(measured.Length)}; the changes above "
+                    + "go by that, as far as the sheets tell it better");
         }
 
         if (better && !side.VeryGood)
@@ -152,8 +150,10 @@ internal sealed class BumpText
         }
     }
 
+    private static string Percent(double part) => string.Create(CultureInfo.InvariantCulture, $"{part * 100:0} percent");
+
     private static bool Better(BumpAdvice advice, BumpSheetFindings newest) =>
-        advice.Rounded != default && advice.RoundedWorst < newest.Worst.PerInch.Abs();
+        !advice.Rounded.IsNone && advice.RoundedWorst < newest.Worst.PerInch.Abs();
 
     private string Promise(BumpAdvice advice, BumpSheetFindings newest) =>
         $"{_sentences.PerInch(advice.RoundedWorst)}, {Names.Of(newest.Limits.Of(advice.RoundedWorst))}, is predicted";
@@ -253,7 +253,7 @@ internal sealed class BumpText
     private void AddDrawing(BumpFindings findings, BumpAdvice? then)
     {
         BumpSheetFindings newest = findings.Newest;
-        IReadOnlyList<BumpPoint>? predicted = then?.Rounded != default ? then?.RoundedPredicted : null;
+        IReadOnlyList<BumpPoint>? predicted = then is { Rounded.IsNone: false } ? then.RoundedPredicted : null;
         _page.Heading("Toe over travel, at the gauge");
         _page.Drawing(BumpSketch.Lines(newest, predicted, _unit));
         _page.Drawing([BumpSketch.Legend(newest.Fitted.Count > 0, predicted is not null)]);

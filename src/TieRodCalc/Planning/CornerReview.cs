@@ -112,7 +112,7 @@ public sealed record CornerReview
             Bump = bump,
             Droop = droop,
             Now = Curve(request.Corner, travels, request.Spacing),
-            WithAdvice = request.Advice is { } advice && advice != default
+            WithAdvice = request.Advice is { IsNone: false } advice
                 && request.Corner.Moved(new JointMoves(advice.OuterRaised, Length.Zero, advice.RodLonger)) is { } advised
                     ? Curve(advised, travels, request.Spacing)
                     : null,

@@ -43,6 +43,10 @@ public sealed record BumpSheetFindings
     /// <summary>Its own change with travel, radians a square millimeter; null likewise.</summary>
     public required double? CurvaturePerMm2 { get; init; }
 
+    /// <summary>The measured point at a travel, or null where there is none.</summary>
+    public BumpPoint? At(Length travel) =>
+        Points.Where(point => Millimeters.Of(point.Travel) == Millimeters.Of(travel)).Select(point => (BumpPoint?)point).FirstOrDefault();
+
     /// <summary>The curve of these two terms at the measured travels; empty where there are none.</summary>
     public required IReadOnlyList<BumpPoint> Fitted { get; init; }
 }

@@ -31,7 +31,11 @@ public readonly record struct BumpReading(Length Travel, Length Front, Length Re
 /// <summary>What was changed at a rod's joints.</summary>
 /// <param name="OuterRaised">The outer joint was raised by so much, or the inner one lowered; negative: the other way.</param>
 /// <param name="RodLonger">The rod was made longer by so much, its inner joint moved along the rod with it; negative: shorter.</param>
-public readonly record struct BumpChange(Length OuterRaised, Length RodLonger);
+public readonly record struct BumpChange(Length OuterRaised, Length RodLonger)
+{
+    /// <summary>Whether nothing is changed.</summary>
+    public bool IsNone => OuterRaised.Value == 0 && RodLonger.Value == 0;
+}
 
 /// <summary>
 /// A bump sheet: a plate at the wheel, two indicators on it, and what they read as the wheel is moved through its travel.

@@ -36,7 +36,7 @@ internal readonly struct CornerPath(CornerGeometry corner)
     /// The angle of the lower arm at a travel, followed from ride height in steps so that it is the first; not finite where there
     /// is none.
     /// </summary>
-    private double AngleAt(double travel)
+    public double AngleAt(double travel)
     {
         if (Math.Abs(travel) <= Close)
         {
