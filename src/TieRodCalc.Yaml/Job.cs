@@ -52,12 +52,12 @@ public sealed record Job
     /// Length of its rod, above zero. Where the job gives the steering by points, the wheel stands as they were measured, whatever the rod.
     /// </param>
     /// <returns>The wheel, or null where the job does not give the steering of that side.</returns>
-    /// <exception cref="ArgumentException">The length is not finite or not above zero.</exception>
+    /// <exception cref="ArgumentException">The length is not above zero.</exception>
     public SteeringGeometry? WheelOf(CarSide side, Length rod)
     {
-        if (!double.IsFinite(rod.Millimeters) || !(rod.Millimeters > 0))
+        if (!(rod.Millimeters > 0))
         {
-            throw new ArgumentException("The length must be finite and above zero.", nameof(rod));
+            throw new ArgumentException("The length must be above zero.", nameof(rod));
         }
 
         return Steering.Of(side) is { } wheel ? wheel.With(side, rod).Aligned(Angle.Zero, wheel.Camber) : null;

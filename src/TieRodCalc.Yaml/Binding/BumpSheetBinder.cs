@@ -108,7 +108,8 @@ internal static class BumpSheetBinder
         }
         else if (Math.Abs(travel) > MostTravelMm)
         {
-            wrong = $"a travel of {row.Travel} is out of range: it is at most {Wording.Mm(Length.FromMillimeters(MostTravelMm))} each way";
+            wrong = string.Create(
+                Wording.Invariant, $"a travel of {row.Travel} is out of range: it is at most {MostTravelMm} mm each way");
         }
         else if (rows.Find(other => Math.Abs(other.TravelMm - travel) <= SameMm) is { } first)
         {

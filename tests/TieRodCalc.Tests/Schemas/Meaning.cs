@@ -18,6 +18,7 @@ internal static partial class Meaning
         |is\ a\ number\ size|is\ not\ UN[A-Z]*,|has\ no\ coarse\ pitch|does\ not\ go\ into|are\ the\ same$|\ apart$|across\ the\ car$
         |'clocking'\ is\ missing|one\ threaded\ joint|carries\ the\ internal\ thread\ itself|no\ length\ of\ the\ rod|is\ not\ given$
         |^'sleeve'\ is\ missing\ in\ rod|^'outer'\ is\ missing\ in\ 'nuts'|a\ toe\ as\ a\ length\ needs|say\ (the\ 'side'|in\ 'toe')
+        |nearer\ than|in\ line\ with|does\ not\ raise|more\ than\ half|both\ are\ zero|none\ away\ from|must\ lie
         """, RegexOptions.IgnorePatternWhitespace)]
     private static partial Regex Words();
 }

@@ -130,7 +130,8 @@ public class ShapeSchemaTests
             yield return Marked.In(Samples.Job, "rods:\n", $"steering: {entry}\nrods:\n").Text;
         }
 
-        foreach (string entry in TestRows.Of(typeof(NotUsedYetTests)).Select(row => row[0]).OfType<string>())
+        foreach (string entry in new[] { typeof(BumpKeyTests), typeof(CornerKeyTests) }.SelectMany(TestRows.Of)
+            .Where(row => row is [string, string, ..] or [string]).Select(row => (string)row[0]!))
         {
             yield return new Marked($"{Head}{entry}\n").Text;
         }

@@ -35,7 +35,13 @@ internal static class WholeDocuments
           tire: 26 in
           toe: {now: {each: {left: 1/16 in out, right: 0 in}}, want: 0 deg, at: tire}
         bump: []
-        corner: {right: {wheel: [0 in, 0 in, 0 in]}}
+        corner:
+          left:
+            lower: {axis: [[0 in, 1 in, 0 in], [1 in, 1 in, 0 in]], ball: [0 in, 9 in, 0 in]}
+            upper: {axis: [[0 in, 1 in, 9 in], [1 in, 1 in, 9 in]], ball: [0 in, 9 in, 9 in]}
+            wheel: [0 in, 0 in, 0 in]
+            moves: {outer: 1 in, inner: {up: 0 in, down: 1 in}, length: 2 cm}
+            travel: {droop: 2 in}
 
         """ + Samples.PartLists;
 

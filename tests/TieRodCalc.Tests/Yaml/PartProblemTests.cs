@@ -57,7 +57,7 @@ public class PartProblemTests
     [InlineData("joint: tapered stud", "joint: «tapered studd»", "'joint' must be tapered stud or rod end, not 'tapered studd'", "tapered stud")]
     [InlineData("kind: steel", "kind: «steal»", "'kind' must be steel, aluminum or other", "steel")]
     [InlineData("bore: closed}     #", "bore: «clsoed»}     #", "'bore' must be closed or open", "closed")]
-    [InlineData("joint: tapered stud", "stud: «upright»", "'stud' must be vertical or along axle")]
+    [InlineData("joint: tapered stud", "stud: «upright»", "'stud' must be vertical, along axle or along car")]
     [InlineData("joint: tapered stud", "swing: «90 deg»", "'swing' must be above 0 and below 90 deg")]
     [InlineData("joint: tapered stud", "swing: «0 deg»", "'swing' must be above 0 and below 90 deg")]
     [InlineData("price: 31.00 USD", "price: 31.00«»", "the currency is missing")]

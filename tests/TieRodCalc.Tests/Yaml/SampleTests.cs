@@ -106,15 +106,20 @@ public sealed class SampleTests : IDisposable
     }
 
     [Fact]
-    public void What_is_not_used_yet_is_noted_once_a_file_and_kind()
+    public void What_it_says_of_bump_steer_is_read()
     {
-        Read(out Reading<Job> reading);
-        Assert.Equal(
-            ["clocking", "bump", "corner"],
-            reading.Notes.Select(note => note.Message.Split('\'')[1]));
-        Problem bump = reading.Notes[1];
-        Assert.Equal("'bump' is read and checked for spelling, but this version does not use it yet", bump.Message);
-        Assert.Equal((24, 1, 4), (bump.Line, bump.Column, bump.Length));
+        Job job = Read(out Reading<Job> reading);
+        Problem note = Assert.Single(reading.Notes);
+        Assert.StartsWith("'clocking' changes nothing here", note.Message, StringComparison.Ordinal);
+        JobBumpSheet sheet = Assert.Single(job.Bump);
+        Assert.Equal((CarSide.Left, 2), (sheet.Side, sheet.Sheet.Readings.Count));
+        Assert.Equal(2, sheet.Sheet.Then.OuterRaised.Millimeters, 1e-9);
+        Assert.Equal(254, job.BumpLimits.Spacing!.Value.Millimeters, 1e-9);
+        Assert.Equal([CarSide.Left, CarSide.Right], job.Corners.Select(corner => corner.Side));
+        Assert.Null(job.Corners[0].Geometry);
+        Assert.Equal("  left:", job.Corners[0].Missing!.SourceLine![..7]);
+        Assert.Equal(12.7, job.Corners[1].Moves!.Outer.More.Millimeters, 1e-9);
+        Assert.NotNull(job.Corners[1].Geometry);
     }
 
     [Fact]

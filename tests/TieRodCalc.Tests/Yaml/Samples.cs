@@ -61,7 +61,7 @@ internal static class Samples
         job: No. 27 ice-race coupe, narrowed front axle
         units: in                   # what results are shown in; mm beside it
         parts: [../parts/pinewater.yaml]      # files and folders (their *.yaml and *.yml, not deeper), relative to this file
-        rules: {engagement: 1.5 diameters, tip_gap: 1/8 in, mark: 1/32 in, allowance: 1/16 in, load: 8 kN}
+        rules: {engagement: 1.5 diameters, tip_gap: 1/8 in, mark: 1/32 in, allowance: 1/16 in, load: 8 kN, bump: {very_good: 0.01 in, felt: 0.02 in, strongly_felt: 0.03 in, spacing: 10 in}}
         rods:
           - name: left
             side: left
@@ -89,6 +89,13 @@ internal static class Samples
             then: {outer_raised: 2 mm, rod_longer: 0 mm}                                    # what was changed after this sheet
         corner:                                        # optional points, per side; x forward, y left, z up
           left: {lower: {axis: [[1 in,2 in,3 in],[4 in,5 in,6 in]], ball: [7 in,8 in,9 in]}, upper: {axis: [[1 mm,2 mm,3 mm],[4 mm,5 mm,6 mm]], ball: [1 in,1 in,1 in]}, wheel: [0 in,0 in,0 in]}
+          right:
+            lower: {axis: [[-6 in, -8 in, 5 in], [6 in, -8 in, 5 in]], ball: [0 in, -20 in, 5 in]}
+            upper: {axis: [[-6 in, -10 in, 13 in], [6 in, -10 in, 13 in]], ball: [0 in, -21 in, 15 in]}
+            wheel: [0 in, -22 in, 9 in]
+            travel: {bump: 2 in, droop: 50 mm}     # from ride height
+            steer: 2 in                            # the inner joint, each way
+            moves: {outer: {up: 1/2 in, down: 1/4 in}, inner: 5 mm, length: {shorter: 1 in, longer: 3/4 in}}     # each way, or each by itself
 
         """;
 
