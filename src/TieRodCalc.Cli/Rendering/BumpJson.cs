@@ -49,6 +49,7 @@ internal static class BumpJson
             findings?.Measured is { } measured
                 ? new BumpMeasuredJson(JsonNumber.Of(measured.Raising), JsonNumber.Of(measured.Length), measured.Sheets)
                 : null,
+            Names.Of(side.Work),
             Rod(side.ForBoth),
             Rod(side.ForLengthAlone),
             findings is null ? [] : [.. findings.Sheets.Select(Sheet)],

@@ -26,6 +26,7 @@ internal sealed record BumpSideJson(
     BumpAdviceJson? HeightAlone,
     BumpAdviceJson? LengthAlone,
     BumpMeasuredJson? MeasuredEffect,
+    string Work,
     BumpRodJson? RodAtWantedLength,
     BumpRodJson? RodAtLengthAlone,
     IReadOnlyList<BumpSheetJson> Sheets,

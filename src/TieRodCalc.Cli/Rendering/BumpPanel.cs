@@ -82,10 +82,13 @@ internal sealed class BumpPanel
             yield return new Curve(MarkKind.None, findings.Newest.Fitted, "7 4", "height and length fitted (two terms)");
         }
 
-        if (!side.VeryGood && findings.Both is { } both && !both.Rounded.IsNone)
+        if (side.Advice is { } advice)
         {
             yield return new Curve(
-                MarkKind.Then, both.RoundedPredicted, null, $"predicted: {sentences.Task(both.Rounded)}: worst {sentences.PerInch(both.RoundedWorst)}");
+                MarkKind.Then,
+                advice.RoundedPredicted,
+                null,
+                $"predicted: {sentences.Task(advice.Rounded)}: worst {sentences.PerInch(advice.RoundedWorst)}");
         }
 
         yield return new Curve(

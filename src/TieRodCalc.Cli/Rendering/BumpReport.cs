@@ -41,16 +41,15 @@ internal sealed record BumpReport(Job Job, IReadOnlyList<BumpSide> Sides, IReadO
             Present = made?.RodLength ?? present,
             PointsApart = wheel is not null && made is not null ? (wheel.RodLength - made.RodLength).Abs() : Length.Zero,
             OneRod = job.OneRod,
-            ForBoth = Relength(rod, findings, findings?.Both),
-            ForLengthAlone = Relength(rod, findings, findings?.LengthAlone),
+            ForBoth = Relength(rod, findings?.Both),
+            ForLengthAlone = Relength(rod, findings?.LengthAlone),
             Review = ReviewOf(job, corner, rod, findings),
         };
     }
 
     /// <summary>The plan of the rod with the length that an advice asks for; null where none is asked for or the parts are not named.</summary>
-    private static RodRelength? Relength(JobRod? rod, BumpFindings? findings, BumpAdvice? advice) =>
-        rod is { Rod: { } parts, Request: { } request } && findings is { Newest.Grade: not BumpGrade.VeryGood }
-            && advice is { Rounded.RodLonger.Value: not 0 }
+    private static RodRelength? Relength(JobRod? rod, BumpAdvice? advice) =>
+        rod is { Rod: { } parts, Request: { } request } && advice is { Rounded.RodLonger.Value: not 0 }
             ? RodRelength.Of(parts, request, rod.Built, advice.RoundedLength)
             : null;
 
@@ -71,7 +70,7 @@ internal sealed record BumpReport(Job Job, IReadOnlyList<BumpSide> Sides, IReadO
             Droop = corner.DroopTravel,
             Steer = corner.Steer ?? Length.Zero,
             Moves = corner.Moves ?? MoveLimits.Usual,
-            Advice = findings?.Both?.Rounded,
+            Advice = findings?.AdviceOf(findings.Work)?.Rounded,
             Rod = rod?.Rod,
         });
     }
@@ -105,12 +104,18 @@ internal sealed record BumpSide(CarSide Side, BumpFindings? Findings, JobRod? Ro
     /// <summary>Whether the points of the joints do not belong to the rod as it is.</summary>
     public bool PointsOfAnotherRod => PointsApart.Millimeters > 1;
 
-    /// <summary>Whether nothing need be done.</summary>
-    public bool VeryGood => Findings is { Newest.Grade: BumpGrade.VeryGood };
+    /// <summary>What is to be done.</summary>
+    public BumpWork Work => Findings?.Work ?? BumpWork.Nothing;
+
+    /// <summary>The advice that is to be followed, or null.</summary>
+    public BumpAdvice? Advice => Findings?.AdviceOf(Work);
+
+    /// <summary>The rod for it; null where its length stays or its parts are not known.</summary>
+    public RodRelength? ForWork => Work switch { BumpWork.Both => ForBoth, BumpWork.Length => ForLengthAlone, _ => null };
 
     /// <summary>Whether the readings suffice and what they ask for can be made.</summary>
     public bool Holds => Findings is not { Suffices: false }
-        && (VeryGood || ForBoth is { Holds: true } || Findings?.Both is not { Rounded.RodLonger.Value: not 0 } || Rod?.Rod is null)
+        && (Advice is not { Rounded.RodLonger.Value: not 0 } || Rod?.Rod is null || ForWork is { Holds: true })
         && Review is not { Holds: false }
         && Corner is not { Missing: not null };
 }

@@ -7,13 +7,12 @@ namespace TieRodCalc.Cli.Rendering;
 /// <summary>The readings of a sheet as a table, from full bump down to full droop.</summary>
 internal static class BumpTable
 {
-    private const int Wide = 17;
-    private const int Narrow = 13;
+    private static readonly int[] s_widths = [16, 18, 11, 11, 0];
 
     public static IEnumerable<string> Lines(BumpSheetFindings sheet, Length? plates, LengthDisplay unit)
     {
         BumpSentences sentences = new(unit);
-        yield return Row("travel", "toe at gauge", "angle", plates is null ? string.Empty : "at plates", "this step, per inch");
+        yield return Row("travel", "toe at gauge", "angle", plates is null ? string.Empty : "at plates", "step, per inch");
         foreach (BumpPoint point in sheet.Points.Reverse())
         {
             yield return Row(
@@ -25,7 +24,7 @@ internal static class BumpTable
                     : Signed(
                         LengthFormat.Fine(step.PerInch.Abs(), unit),
                         point.Travel > Length.Zero ? step.ToeChange : -step.ToeChange)
-                        + (step == sheet.Worst ? " WORST" : string.Empty));
+                        + (step == sheet.Worst ? " *" : string.Empty));
         }
     }
 
@@ -35,8 +34,8 @@ internal static class BumpTable
         : sheet.Steps.First(step => (point.Travel > Length.Zero ? step.To : step.From).Millimeters == point.Travel.Millimeters);
 
     private static string Signed(string size, Angle toe) =>
-        size.AsSpan().IndexOfAnyInRange('1', '9') < 0 || toe.Value == 0 ? size : $"{size} {(toe > default(Angle) ? "in" : "out")}";
+        size.AsSpan().IndexOfAnyInRange('1', '9') < 0 || toe.Value == 0 ? size : $"{size} toe-{(toe.Value > 0 ? "in" : "out")}";
 
     private static string Row(params string[] cells) =>
-        string.Concat(cells.Select((cell, index) => cell.PadRight(index == 2 || index == 3 ? Narrow : Wide))).TrimEnd();
+        string.Concat(cells.Select((cell, index) => cell.PadRight(s_widths[index]))).TrimEnd();
 }

@@ -50,8 +50,8 @@ internal sealed class BumpText
             AddHeadline(wheel, side, findings);
             AddSheets(findings);
             AddTask(side, findings);
-            AddRod(side, findings);
-            AddDrawing(findings, side.VeryGood ? null : findings.Both);
+            AddRod(side);
+            AddDrawing(findings, side.Advice);
         }
         else
         {
@@ -66,10 +66,12 @@ internal sealed class BumpText
     {
         BumpSheetFindings newest = findings.Newest;
         _page.Heading(
-            $"{wheel}: {Upper(_sentences.Trend(newest.Points))}; WORST {_sentences.PerInch(newest.Worst.PerInch)} OF TRAVEL, "
-                + Upper(Names.Of(newest.Grade)));
+            $"{wheel}: {Upper(_sentences.Trend(newest.Points))}: {Upper(Names.Of(newest.Grade))}");
+        _page.Row(
+            "worst step",
+            $"{_sentences.PerInch(newest.Worst.PerInch)} of travel, from {_sentences.Travel(newest.Worst.From)} to "
+                + _sentences.Travel(newest.Worst.To));
         _page.Row("grade", _sentences.Of(newest.Limits, newest.Sheet.Spacing));
-        _page.Row("worst step", $"{_sentences.Travel(newest.Worst.From)} to {_sentences.Travel(newest.Worst.To)}");
         if (side.Present is { } present)
         {
             string known = side.Rod?.Built?.CenterToCenter is not null ? "measured"
@@ -107,89 +109,102 @@ internal sealed class BumpText
 
     private void AddTask(BumpSide side, BumpFindings findings)
     {
-        if (findings.Both is not { } both)
+        if (findings.Both is null && findings.HeightAlone is null)
         {
             _page.Heading("HEIGHT AND LENGTH CANNOT BE TOLD: see below why");
             return;
         }
 
-        BumpSheetFindings newest = findings.Newest;
-        bool better = Better(both, newest);
-        string now = _sentences.PerInch(newest.Worst.PerInch);
-        _page.Heading(side.VeryGood ? "NOTHING NEEDS TO BE CHANGED; what would still better it:"
-            : !better ? "NO CHANGE THAT THE READINGS CAN TELL BETTERS IT"
-            : $"TO DO: {Upper(_sentences.Task(both.Rounded))}");
-        _page.Row("then, worst", $"{Promise(both, newest)}; now {now}");
-        _page.Row("outer joint", $"exactly {_sentences.Height(both)}");
-        _page.Row("rod", $"exactly {_sentences.Longer(both)}: {Length(both.WantedLength)} center to center");
-        if (both.Rounded.RodLonger.Value != 0)
+        _page.Heading(side.Advice is { } work ? $"TO DO: {_sentences.Task(work.Rounded)}"
+            : findings.Newest.Grade == BumpGrade.VeryGood ? "NOTHING NEEDS TO BE CHANGED; what would still better it:"
+            : "NO CHANGE THAT THE READINGS CAN TELL BETTERS IT");
+        if (side.Advice is { } advice)
         {
-            bool away = both.Rounded.RodLonger > UnitsNet.Length.Zero;
-            _page.Row(
-                "inner joint",
-                $"moves {LengthFormat.Both(both.Rounded.RodLonger.Abs(), _unit)} along the rod, {(away ? "away from" : "toward")} the wheel, so "
-                    + "that the outer joint and the toe stay");
+            AddAdvice(side.Work, advice, findings);
         }
 
-        AddAlone("height alone", findings.HeightAlone, newest);
-        AddAlone("length alone", findings.LengthAlone, newest);
+        AddOther("height alone", side, BumpWork.Height, findings);
+        AddOther("length alone", side, BumpWork.Length, findings);
+        AddOther("height and length", side, BumpWork.Both, findings);
         if (findings.Measured is { } measured)
         {
             _page.Row(
                 "as measured",
-                $"between the sheets, raising did {Percent(measured.Raising)} of what is computed, length {Percent(measured.Length)}; the changes above "
+                $"between the sheets, raising did {Percent(measured.Raising)} of what is computed, length {Percent(measured.Length)}; the changes "
                     + "go by that, as far as the sheets tell it better");
         }
 
-        if (better && !side.VeryGood)
+        if (side.Advice is { } followed)
+        {
+            AddHow(followed);
+        }
+    }
+
+    private void AddAdvice(BumpWork work, BumpAdvice advice, BumpFindings findings)
+    {
+        _page.Row("then, worst", $"{Promise(advice, findings.Newest)}; now {_sentences.PerInch(findings.Newest.Worst.PerInch)}");
+        if (work != BumpWork.Length)
+        {
+            _page.Row("outer joint", $"exactly {_sentences.Height(advice)}");
+        }
+
+        if (work != BumpWork.Height)
+        {
+            _page.Row("rod", $"exactly {_sentences.Longer(advice)}: {Length(advice.WantedLength)} center to center");
+        }
+
+        if (advice.Rounded.RodLonger.Value != 0)
+        {
+            bool away = advice.Rounded.RodLonger > UnitsNet.Length.Zero;
+            _page.Row(
+                "inner joint",
+                $"moves {Length(advice.Rounded.RodLonger.Abs())} along the rod, {(away ? "away from" : "toward")} the wheel, so that the outer "
+                    + "joint and the toe stay");
+        }
+    }
+
+    private void AddHow(BumpAdvice advice)
+    {
+        if (advice.Rounded.OuterRaised.Value != 0)
         {
             _page.Point(BumpSentences.OrTheInner);
-            _page.Point(
-                "Then set the toe again, read a second sheet, and write down in 'then' what was changed: the next answer goes by what the "
-                    + "change did. A first correction leaves about a sixth of the toe change, on one corner in ten a third (invented corners).");
         }
+
+        _page.Point(
+            "Then set the toe again, read a second sheet, and write down in 'then' what was changed: the next answer goes by what the change "
+                + "did. A first correction leaves about a sixth of the toe change, on one corner in ten a third (invented corners).");
     }
 
     private static string Percent(double part) => string.Create(CultureInfo.InvariantCulture, $"{part * 100:0} percent");
 
-    private static bool Better(BumpAdvice advice, BumpSheetFindings newest) =>
-        !advice.Rounded.IsNone && advice.RoundedWorst < newest.Worst.PerInch.Abs();
-
     private string Promise(BumpAdvice advice, BumpSheetFindings newest) =>
         $"{_sentences.PerInch(advice.RoundedWorst)}, {Names.Of(newest.Limits.Of(advice.RoundedWorst))}, is predicted";
 
-    private void AddAlone(string label, BumpAdvice? advice, BumpSheetFindings newest)
+    /// <summary>What would be done otherwise, and whether the rod can be made for it.</summary>
+    private void AddOther(string label, BumpSide side, BumpWork work, BumpFindings findings)
     {
-        if (advice is null)
-        {
-            _page.Row(label, "no change of it alone helps");
-        }
-        else
-        {
-            _page.Row(label, Better(advice, newest)
-                ? $"{_sentences.Task(advice.Rounded)}: {Promise(advice, newest)}"
-                : "no change of it alone helps");
-        }
-    }
-
-    private void AddRod(BumpSide side, BumpFindings findings)
-    {
-        if (side.VeryGood)
+        if (side.Work == work || (side.Advice is { } chosen && findings.AdviceOf(work)?.Rounded.IsSameAs(chosen.Rounded) == true))
         {
             return;
         }
 
-        if (findings.Both is { Rounded.RodLonger.Value: not 0 } both)
+        if (findings.AdviceOf(work) is not { } advice || !findings.Betters(advice))
         {
-            AddRelength(side, side.ForBoth, both.RoundedLength);
+            _page.Row(label, "betters nothing that the readings can tell");
+            return;
         }
 
-        if (findings.LengthAlone is { Rounded.RodLonger.Value: not 0 } alone
-            && findings.Both?.RoundedLength.Millimeters != alone.RoundedLength.Millimeters && side.ForLengthAlone is { } other)
+        RodRelength? rod = work switch { BumpWork.Both => side.ForBoth, BumpWork.Length => side.ForLengthAlone, _ => null };
+        string made = rod is null ? string.Empty
+            : $"; rod of {Length(rod.Wanted)}: {(rod.AsMade is { } plan ? Names.Of(plan.Verdict) : "not known whether it can be made")}";
+        _page.Row(label, $"{_sentences.Task(advice.Rounded)}: {Promise(advice, findings.Newest)}{made}");
+    }
+
+    private void AddRod(BumpSide side)
+    {
+        if (side.Advice is { Rounded.RodLonger.Value: not 0 } advice)
         {
-            _page.Row(
-                "for the length alone",
-                $"{Length(other.Wanted)}: {(other.AsMade is { } plan ? Names.Of(plan.Verdict) : "not known")} as the rod is now");
+            AddRelength(side, side.ForWork, advice.RoundedLength);
         }
     }
 

@@ -90,6 +90,22 @@ public sealed record BumpAdvice
 /// <param name="Sheets">How many pairs of sheets measured it.</param>
 public sealed record MeasuredEffect(double Raising, double Length, int Sheets);
 
+/// <summary>Which of the two is to be changed.</summary>
+public enum BumpWork
+{
+    /// <summary>Nothing.</summary>
+    Nothing,
+
+    /// <summary>The height of a joint alone.</summary>
+    Height,
+
+    /// <summary>The length of the rod alone.</summary>
+    Length,
+
+    /// <summary>Both.</summary>
+    Both,
+}
+
 /// <summary>What the bump sheets of a wheel say.</summary>
 public sealed record BumpFindings
 {
@@ -116,6 +132,35 @@ public sealed record BumpFindings
 
     /// <summary>Warnings, and what cannot be told.</summary>
     public required IReadOnlyList<BumpWarning> Warnings { get; init; }
+
+    /// <summary>
+    /// The least work that does: nothing where the wheel is very good already or nothing betters it that the readings can tell; the
+    /// height alone where that makes it very good; else the length alone where that does; else both.
+    /// </summary>
+    public BumpWork Work =>
+        Newest.Grade == BumpGrade.VeryGood ? BumpWork.Nothing
+        : MakesVeryGood(HeightAlone) ? BumpWork.Height
+        : MakesVeryGood(LengthAlone) ? BumpWork.Length
+        : Betters(Both) ? BumpWork.Both
+        : Betters(HeightAlone) ? BumpWork.Height
+        : Betters(LengthAlone) ? BumpWork.Length
+        : BumpWork.Nothing;
+
+    /// <summary>The advice of a work; null where there is none.</summary>
+    public BumpAdvice? AdviceOf(BumpWork work) => work switch
+    {
+        BumpWork.Height => HeightAlone,
+        BumpWork.Length => LengthAlone,
+        BumpWork.Both => Both,
+        _ => null,
+    };
+
+    /// <summary>Whether an advice, rounded, leaves less than there is.</summary>
+    public bool Betters(BumpAdvice? advice) =>
+        advice is { Rounded.IsNone: false } && advice.RoundedWorst < Newest.Worst.PerInch.Abs();
+
+    private bool MakesVeryGood(BumpAdvice? advice) =>
+        Betters(advice) && Newest.Limits.Of(advice!.RoundedWorst) == BumpGrade.VeryGood;
 
     /// <summary>Whether the readings suffice for an advice and do not contradict each other.</summary>
     public bool Suffices => Both is not null && Warnings.All(warning => warning.Code is not

@@ -35,6 +35,10 @@ public readonly record struct BumpChange(Length OuterRaised, Length RodLonger)
 {
     /// <summary>Whether nothing is changed.</summary>
     public bool IsNone => OuterRaised.Value == 0 && RodLonger.Value == 0;
+
+    /// <summary>Whether another change is the same, whatever the units.</summary>
+    public bool IsSameAs(BumpChange other) =>
+        Millimeters.Of(OuterRaised) == Millimeters.Of(other.OuterRaised) && Millimeters.Of(RodLonger) == Millimeters.Of(other.RodLonger);
 }
 
 /// <summary>

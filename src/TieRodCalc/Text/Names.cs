@@ -283,6 +283,16 @@ public static class Names
         _ => throw new ArgumentOutOfRangeException(nameof(grade)),
     };
 
+    /// <summary>Name of what is to be changed of a rod's joints.</summary>
+    public static string Of(BumpWork work) => work switch
+    {
+        BumpWork.Nothing => "nothing",
+        BumpWork.Height => "height",
+        BumpWork.Length => "length",
+        BumpWork.Both => "height and length",
+        _ => throw new ArgumentOutOfRangeException(nameof(work)),
+    };
+
     /// <summary>The code of a warning of bump sheets: lower-case words joined by hyphens.</summary>
     public static string Of(BumpWarningCode code) => code switch
     {
