@@ -82,7 +82,7 @@ internal static class NewCommand
             return ExitStatus.WrongInput;
         }
 
-        List<PlannedRod> plans = PlannedRod.Of(written.Rods, written.Units, with: null, out _)!;
+        List<PlannedRod> plans = PlannedRod.Of(written.Rods, written, with: null, out _)!;
         return PlanCommand.Print(reading, plans, json, terminal);
     }
 

@@ -33,7 +33,7 @@ internal static class SheetCommand
         }
 
         Job job = read.Reading.Value!;
-        if (PlannedRod.Of(read.Rods, job.Units, with, out string? refused) is not { } plans)
+        if (PlannedRod.Of(read.Rods, job, with, out string? refused) is not { } plans)
         {
             terminal.Complain(refused!);
             return ExitStatus.WrongInput;

@@ -17,7 +17,7 @@ internal sealed class BumpCornerText(Page page, LengthDisplay unit)
             return;
         }
 
-        page.Heading($"By the points of the corner, {_sentences.Travel(review.Bump)} to {_sentences.Travel(-review.Droop)}");
+        page.Heading($"By the points of the corner, {_sentences.Travel(review.Range.Bump)} to {_sentences.Travel(-review.Range.Droop)}");
         if (review.Now is not { } now)
         {
             page.Point("THE CORNER DOES NOT REACH THAT TRAVEL: its parts come apart, so a point or the travel is wrong.");
@@ -40,7 +40,7 @@ internal sealed class BumpCornerText(Page page, LengthDisplay unit)
 
         foreach (SwingCheck swing in review.Swing)
         {
-            AddSwing(swing);
+            page.Row($"swing, {Names.Of(swing.End)} joint", _sentences.Of(swing));
         }
     }
 
@@ -70,19 +70,6 @@ internal sealed class BumpCornerText(Page page, LengthDisplay unit)
         && size.AsSpan().IndexOfAnyInRange('1', '9') < 0
             ? null
             : $"{what} {LengthFormat.Both(by.Abs(), unit)} {(by > Length.Zero ? more : less)}";
-
-    private void AddSwing(SwingCheck swing)
-    {
-        string label = $"swing, {Names.Of(swing.End)} joint";
-        string allowed = $"{ToeFormat.Degrees(swing.Allowed)} allowed each way";
-        page.Row(label, swing.Most is not { } most ? $"NOT KNOWN, the corner does not reach its travel; {allowed}"
-            : $"{ToeFormat.Degrees(most.Most)} at {_sentences.Travel(most.Travel)}{Steered(most)}; {allowed}"
-                + (swing.Holds ? string.Empty
-                    : $": RUNS OUT OF SWING by {ToeFormat.Degrees(swing.MissedBy!.Value)}; a joint that does so bends its shank"));
-    }
-
-    private string Steered(JointSwing most) => most.Steer.Value == 0 ? string.Empty
-        : $", inner joint steered {LengthFormat.Decimal(most.Steer.Abs(), unit)} to the {(most.Steer > Length.Zero ? "left" : "right")}";
 
     /// <summary>Measured and computed readings side by side.</summary>
     private IEnumerable<string> Compared(IReadOnlyList<BumpPoint> measured, IReadOnlyList<BumpPoint> computed)

@@ -126,8 +126,8 @@ internal static class BumpJson
     ];
 
     private static BumpCornerJson Corner(CornerReview review) => new(
-        JsonNumber.Mm(review.Bump),
-        JsonNumber.Mm(review.Droop),
+        JsonNumber.Mm(review.Range.Bump),
+        JsonNumber.Mm(review.Range.Droop),
         Curve(review.Now),
         Curve(review.WithAdvice),
         review is { Best: { } best, BestRodLonger: { } longer }
@@ -138,16 +138,7 @@ internal static class BumpJson
                 JsonNumber.Mm(longer),
                 Curve(review.WithBest))
             : null,
-        [
-            .. review.Swing.Select(swing => new BumpSwingJson(
-                "swing",
-                Names.Of(swing.End),
-                JsonNumber.Of(swing.Allowed.Degrees),
-                JsonNumber.Of(swing.Most?.Most.Degrees),
-                JsonNumber.Mm(swing.Most?.Travel),
-                JsonNumber.Mm(swing.Most?.Steer),
-                JsonNumber.Of(swing.MissedBy?.Degrees))),
-        ]);
+        SwingJson.Of(review.Swing));
 
     private static BumpCurveJson? Curve(CornerCurve? curve) =>
         curve is null ? null : new(Points(curve.Points), JsonNumber.Mm(curve.Worst));

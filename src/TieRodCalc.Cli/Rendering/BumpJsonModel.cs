@@ -77,15 +77,12 @@ internal sealed record BumpCornerJson(
     BumpCurveJson? Now,
     BumpCurveJson? WithAdvice,
     BumpBestJson? Best,
-    IReadOnlyList<BumpSwingJson> Swing);
+    IReadOnlyList<SwingJson> Swing);
 
 internal sealed record BumpCurveJson(IReadOnlyList<BumpPointJson> Points, double WorstPerInchAtGaugeMm);
 
 internal sealed record BumpBestJson(
     double OuterRaiseMm, double InnerRaiseMm, double InnerAlongRodMm, double RodLongerMm, BumpCurveJson? Curve);
-
-internal sealed record BumpSwingJson(
-    string Limit, string End, double AllowedDeg, double? MostDeg, double? AtTravelMm, double? AtSteerMm, double? MissedByDeg);
 
 internal sealed record BumpWarningJson(string Code, string Text);
 

@@ -12,36 +12,52 @@ internal sealed class BumpPanel
     public const int Width = 720;
     public const int Height = 430;
 
+    /// <summary>Units to the left of the frame, for the travels.</summary>
     private const double Left = 84;
-    private const double Right = 636;
-    private const double Bottom = 366;
+
+    private const double Margin = 64;
+    private const double BelowFrame = 64;
     private const int LineHeight = 19;
+    private const double UnitsPerTick = 62;
 
     private readonly LengthDisplay _unit;
     private readonly List<Curve> _curves;
     private readonly Scale _across;
     private readonly Scale _up;
+    private readonly bool _titled;
 
-    public BumpPanel(BumpSide side, LengthDisplay unit)
+    /// <param name="side">The side.</param>
+    /// <param name="unit">The unit.</param>
+    /// <param name="width">Width of the panel.</param>
+    /// <param name="height">Height of the panel.</param>
+    /// <param name="titled">Whether what is drawn is said above it.</param>
+    public BumpPanel(BumpSide side, LengthDisplay unit, double width = Width, double height = Height, bool titled = true)
     {
         _unit = unit;
+        _titled = titled;
         _curves = [.. CurvesOf(side, unit)];
         Words = [$"{Names.Of(side.Side)} wheel{(side.Rod is { } rod ? $", rod {rod.Name}" : string.Empty)}", .. _curves.Select(curve => curve.Words)];
         BumpPoint[] points = [.. _curves.SelectMany(curve => curve.Points)];
         double most = Math.Max(points.Max(point => Math.Abs(In(point.AtGauge))), In(Length.FromMillimeters(0.1)));
-        _across = new Scale(-1.1 * most, 1.1 * most, Left, Right);
+        _across = new Scale(-1.1 * most, 1.1 * most, Left, width - (titled ? Margin + 20 : 8));
         double low = points.Min(point => In(point.Travel));
         double high = points.Max(point => In(point.Travel));
         double margin = (high - low) * 0.06;
-        _up = new Scale(low - margin, high + margin, Bottom, Top);
+        _up = new Scale(low - margin, high + margin, height - BelowFrame, titled ? (Words.Count + 1) * LineHeight + 12 : 8);
     }
 
     /// <summary>What the drawing says, in words.</summary>
     public IReadOnlyList<string> Words { get; }
 
-    private double Top => (Words.Count + 1) * LineHeight + 12;
+    private double Right => _across.Last;
 
-    public IEnumerable<XElement> Draw()
+    private double Bottom => _up.First;
+
+    private double Top => _up.Last;
+
+    public IEnumerable<XElement> Draw() => (_titled ? Title() : []).Concat(Axes()).Concat(_curves.SelectMany(Drawn));
+
+    private IEnumerable<XElement> Title()
     {
         yield return Svg.Element("path", [("d", $"M20 2 H{Width - 20}"), ("stroke", "black"), ("stroke-width", "0.5")]);
         yield return Svg.Label(20, LineHeight + 4, Words[0]);
@@ -51,11 +67,6 @@ internal sealed class BumpPanel
             yield return Svg.Path($"M20 {N(y)} h44", 1.6, _curves[index].Dashes);
             yield return Mark(_curves[index].Kind, 42, y);
             yield return Svg.Label(74, y + 5, _curves[index].Words);
-        }
-
-        foreach (XElement element in Axes().Concat(_curves.SelectMany(Drawn)))
-        {
-            yield return element;
         }
     }
 
@@ -100,20 +111,20 @@ internal sealed class BumpPanel
         yield return Svg.Path($"M{N(Left)} {N(Top)} H{N(Right)} V{N(Bottom)} H{N(Left)} Z", 1);
         yield return Svg.Path($"M{N(_across.At(0))} {N(Top)} V{N(Bottom)} M{N(Left)} {N(_up.At(0))} H{N(Right)}", 0.7, "2 3");
         string unit = _unit == LengthDisplay.Inch ? "in" : "mm";
-        foreach (double toe in _across.Ticks(Fine(), 8))
+        foreach (double toe in _across.Ticks(Fine(), (int)((Right - Left) / UnitsPerTick)))
         {
             yield return Svg.Path($"M{N(_across.At(toe))} {N(Bottom)} v6", 1);
             yield return Svg.Label(_across.At(toe), Bottom + 20, Plain(toe), "middle");
         }
 
-        foreach (double travel in _up.Ticks(Fine(), 10))
+        foreach (double travel in _up.Ticks(Fine(), (int)((Bottom - Top) / LineHeight)))
         {
             yield return Svg.Path($"M{N(Left)} {N(_up.At(travel))} h-6", 1);
             yield return Svg.Label(Left - 9, _up.At(travel) + 5, Plain(travel), "end");
         }
 
-        yield return Svg.Label((Left + Right) / 2, Bottom + 42, $"toe at the gauge, {unit}; right of 0 toe-in, left toe-out", "middle");
-        XElement label = Svg.Label(22, (Top + Bottom) / 2, $"travel, {unit}; bump above 0", "middle");
+        yield return Svg.Label((Left + Right) / 2, Bottom + 42, _titled ? $"toe at the gauge, {unit}; right of 0 toe-in, left toe-out" : $"toe at the gauge, {unit}; toe-in to the right", "middle");
+        XElement label = Svg.Label(22, (Top + Bottom) / 2, _titled ? $"travel, {unit}; bump above 0" : $"travel, {unit}", "middle");
         label.SetAttributeValue("transform", $"rotate(-90 22 {N((Top + Bottom) / 2)})");
         yield return label;
     }

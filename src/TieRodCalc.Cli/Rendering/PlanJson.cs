@@ -60,6 +60,7 @@ internal static class PlanJson
             [.. planned.Remedies.Select(remedy => Remedy(remedy, new RemedySentences(units)))],
             solution is null ? null : WorstCase(solution.WorstCase),
             SpareJson.Of(planned.Spare),
+            SwingJson.Of(planned.Swing),
             [.. planned.Warnings.Select(warning => Warning(warning, sentences))]);
     }
 

@@ -37,6 +37,7 @@ internal sealed record RodJson(
     IReadOnlyList<RemedyJson> Remedies,
     WorstCaseJson? WorstCase,
     SpareJson? Spare,
+    IReadOnlyList<SwingJson> Swing,
     IReadOnlyList<WarningJson> Warnings);
 
 internal sealed record LengthJson(

@@ -138,6 +138,11 @@ internal sealed class PlanText
         {
             _page.Row("locked", parts.OneJoint ? "the joint" : "both joints");
         }
+
+        foreach (SwingCheck swing in planned.Swing)
+        {
+            _page.Row($"swing, {Names.Of(swing.End)} joint", new BumpSentences(_unit).Of(swing));
+        }
     }
 
     private void AddDrawing(PlannedRod planned)

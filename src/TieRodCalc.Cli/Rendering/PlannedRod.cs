@@ -32,6 +32,9 @@ internal sealed record PlannedRod(
     /// <summary>How the same rod as one that was measured is made of new parts, or null.</summary>
     public SpareRod? Spare { get; init; }
 
+    /// <summary>What its joints swing over travel and steering, where the job gives the corner's points.</summary>
+    public IReadOnlyList<SwingCheck> Swing { get; init; } = [];
+
     /// <summary>The plan's warnings, and that nothing was found.</summary>
     public IEnumerable<PlanWarning> Warnings => Plan.Verdict == Verdict.NotBuildable && Remedies.Count == 0
         ? Plan.Warnings.Append(new PlanWarning(WarningCode.NoRemedy))
@@ -40,7 +43,8 @@ internal sealed record PlannedRod(
     /// <summary>What a heading must say beside the verdict: that it does not hold.</summary>
     public string But =>
         $"{(Plan.GivesWayUnderLoad ? ", GIVES WAY UNDER THE LOAD" : string.Empty)}"
-        + (Plan.Solution is null || Rod.AllLocked ? string.Empty : ", NOT ALL JOINTS LOCKED");
+        + (Plan.Solution is null || Rod.AllLocked ? string.Empty : ", NOT ALL JOINTS LOCKED")
+        + (Swing.Any(swing => swing.RunsOut) ? ", A JOINT RUNS OUT OF SWING" : string.Empty);
 
     /// <summary>The ends that are cut, the inner one first.</summary>
     public IReadOnlyList<EndCut> Cuts =>
@@ -52,15 +56,16 @@ internal sealed record PlannedRod(
     ];
 
     /// <summary>Whether everything that was asked for holds.</summary>
-    public bool Holds => Plan.Verdict != Verdict.NotBuildable && Plan.Locking != Locking.None && !Plan.GivesWayUnderLoad;
+    public bool Holds => Plan.Verdict != Verdict.NotBuildable && Plan.Locking != Locking.None && !Plan.GivesWayUnderLoad
+        && Swing.All(swing => swing.Passes);
 
     /// <summary>Plans rods.</summary>
     /// <param name="rods">The rods; none has a part left open.</param>
-    /// <param name="unit">The job's unit.</param>
+    /// <param name="job">Their job.</param>
     /// <param name="with">The remedy with which those that do not fit are planned, or null.</param>
     /// <param name="refused">Why nothing was planned, in words.</param>
     /// <returns>The plans, or null where the remedy is none of a rod's, or no rod needs one.</returns>
-    public static List<PlannedRod>? Of(IEnumerable<JobRod> rods, LengthDisplay unit, string? with, out string? refused)
+    public static List<PlannedRod>? Of(IEnumerable<JobRod> rods, Job job, string? with, out string? refused)
     {
         List<PlannedRod> plans = [];
         foreach (JobRod rod in rods)
@@ -69,6 +74,7 @@ internal sealed record PlannedRod(
             IReadOnlyList<Remedy> remedies = RodRemedies.Of(rod.Rod!, rod.Request!);
             PlannedRod planned = new(rod.Name, rod.Rod!, rod.Request!, plan, remedies)
             {
+                Swing = CornerUse.SwingOf(job, rod.Side, rod.Rod!),
                 Spare = rod.Built is { } built && AsBuilt.Check(rod.Rod!, rod.Request!, built) is { Verdict: Verdict.Buildable } check
                     ? check.Spare
                     : null,
@@ -83,8 +89,8 @@ internal sealed record PlannedRod(
                     return null;
                 }
 
-                string words = new RemedySentences(unit).Of(remedy);
-                planned = new(rod.Name, remedy.Rod, remedy.Request, remedy.Plan, [], with, words);
+                string words = new RemedySentences(job.Units).Of(remedy);
+                planned = new(rod.Name, remedy.Rod, remedy.Request, remedy.Plan, [], with, words) { Swing = planned.Swing };
             }
 
             plans.Add(planned);

@@ -73,6 +73,11 @@ internal sealed class SheetSection(PlannedRod planned, Job job, int index)
         {
             yield return Html.Classed("p", "headline", _sentences.Of(headline));
         }
+
+        foreach (SwingCheck swing in planned.Swing.Where(swing => swing.RunsOut))
+        {
+            yield return Html.Classed("p", "headline", $"Swing, {Names.Of(swing.End)} joint: {new BumpSentences(_unit).Of(swing)}.");
+        }
     }
 
     private IEnumerable<XElement> Drawing()
@@ -116,6 +121,7 @@ internal sealed class SheetSection(PlannedRod planned, Job job, int index)
             1 => (Column(parts, turn), Column(cuts[0], work)),
             _ => (Column(parts, turn), Column(cuts[0], cuts[1], work)),
         };
+        left = [.. left, .. Bump()];
         yield return Html.Classed("div", "two", Html.Element("div", left), Html.Element("div", right));
         yield return Html.Element("h3", "Do it in this order");
         yield return Html.Classed(
@@ -127,6 +133,17 @@ internal sealed class SheetSection(PlannedRod planned, Job job, int index)
     /// <summary>What stays together in the columns of the page.</summary>
     private static XElement Block(string heading, params XElement[] content) =>
         Html.Classed("div", "block", Html.Element("h3", heading), content);
+
+    /// <summary>Toe over travel, where the job has readings of the rod's wheel.</summary>
+    private IEnumerable<XElement> Bump()
+    {
+        JobRod rod = job.Rods.First(each => each.Name == planned.Name);
+        if (rod.Side is { } side && BumpReport.OfSide(job, side, rod) is { Findings: not null } found)
+        {
+            (XElement picture, string words) = BumpPicture.OfSide(found, _unit);
+            yield return Block($"Bump sheet, {Names.Of(side)} wheel", picture, Html.Classed("p", "key", words));
+        }
+    }
 
     private string Turned => _parts.OneJoint ? "inner end" : "sleeve";
 
@@ -205,6 +222,10 @@ internal sealed class SheetSection(PlannedRod planned, Job job, int index)
 
         yield return Html.Element("h3", "Measure the parts: is one of them not as it was typed in?");
         yield return Html.Classed("div", "narrow", new SheetTables(_parts, _unit).Parts());
+        foreach (XElement block in Bump())
+        {
+            yield return block;
+        }
     }
 
     private IEnumerable<XElement> Mind()

@@ -1,4 +1,5 @@
 using System.Globalization;
+using TieRodCalc.Planning;
 using TieRodCalc.Steering;
 using UnitsNet;
 
@@ -136,6 +137,27 @@ public sealed class BumpSentences(LengthDisplay unit)
     public string Longer(BumpAdvice advice) =>
         $"{LengthFormat.Both(advice.Change.RodLonger.Abs(), unit)} {(advice.Change.RodLonger < Length.Zero ? "shorter" : "longer")}"
         + PlusMinus(advice.Uncertainty?.RodLonger);
+
+    /// <summary>What a joint swings and may.</summary>
+    public string Of(SwingCheck swing)
+    {
+        ArgumentNullException.ThrowIfNull(swing);
+        string allowed = $"{ToeFormat.Degrees(swing.Allowed)} allowed each way";
+        if (swing.Most is not { } most)
+        {
+            return swing.StudKnown
+                ? $"NOT KNOWN, the corner does not reach its travel or steering; {allowed}"
+                : $"not checked, its end does not say how the stud stands ('stud'); {allowed}";
+        }
+
+        string steered = Millimeters.Of(most.Steer) == 0
+            ? string.Empty
+            : $", inner joint steered {LengthFormat.Decimal(most.Steer.Abs(), unit)} to the {(most.Steer > Length.Zero ? "left" : "right")}";
+        string passed = swing.Holds
+            ? string.Empty
+            : $": RUNS OUT OF SWING by {ToeFormat.Degrees(swing.MissedBy!.Value)}; a joint that does so bends its shank";
+        return $"{ToeFormat.Degrees(most.Most)} at {Travel(most.Travel)}{steered}; {allowed}{passed}";
+    }
 
     /// <summary>Why points are none of a corner.</summary>
     public static string Of(CornerFault fault) => fault switch
