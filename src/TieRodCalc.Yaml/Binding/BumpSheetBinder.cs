@@ -38,10 +38,12 @@ internal static class BumpSheetBinder
         IndicatorZero? zeroed = gauge?.Choose("zeroed", Choices.Zeroed, needed: true);
         IndicatorSense? grows = gauge?.Choose("grows", Choices.Grows, needed: true);
         Length? resolution = gauge?.Exact("resolution", Least.AboveZero);
-        List<Row>? rows = Rows(map);
+        int before = map.Findings.Count;
+        List<Row> rows = Rows(map);
+        bool sound = map.Findings.Count == before;
         MapReader? then = map.Map("then", Keys.Then);
         BumpChange change = new(then?.Signed("outer_raised") ?? default, then?.Signed("rod_longer") ?? default);
-        if (side is null || spacing is null || zeroed is null || grows is null || rows is null)
+        if (side is null || spacing is null || zeroed is null || grows is null || rows.Count == 0)
         {
             return null;
         }
@@ -55,19 +57,24 @@ internal static class BumpSheetBinder
             Readings = [.. rows.Select(row => row.Reading)],
             Then = change,
         };
-        ReportBeyond(sheet, rows);
+        if (sound || zeroed == IndicatorZero.Once)
+        {
+            // Steps add up: with one of them missing the others say nothing.
+            ReportBeyond(sheet, rows);
+        }
+
         return new JobBumpSheet(side.Value, sheet);
     }
 
-    /// <summary>The readings away from ride height; null where one could not be read, or none is there.</summary>
-    private static List<Row>? Rows(MapReader sheet)
+    /// <summary>The readings away from ride height that could be read.</summary>
+    private static List<Row> Rows(MapReader sheet)
     {
+        List<Row> rows = [];
         if (sheet.List("readings", needed: true) is not { } list)
         {
-            return null;
+            return rows;
         }
 
-        List<Row> rows = [];
         int before = sheet.Findings.Count;
         foreach (Node item in list.Items)
         {
@@ -84,7 +91,7 @@ internal static class BumpSheetBinder
                 list.Items.Count == 0 ? "'readings' needs at least one reading" : "'readings' has none away from ride height");
         }
 
-        return sheet.Findings.Count == before ? rows : null;
+        return rows;
     }
 
     private static BumpReading? Reading(MapReader map)

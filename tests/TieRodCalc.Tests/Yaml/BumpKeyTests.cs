@@ -84,6 +84,18 @@ public class BumpKeyTests
         new Marked($"{Head}{entry}\n").Problem(phrase, suggestion);
 
     [Fact]
+    public void Zeroed_once_a_reading_is_wrong_by_itself_whatever_is_wrong_with_others()
+    {
+        string sheet = "bump: [{side: left, gauge, readings: [{travel: 1 in, front: 0 in, rear: 1«»}, READING]}]";
+        string far = "{travel: 2 in, front: 0 in, rear: 6 in}";
+        IReadOnlyList<Problem> once = new Marked(
+            Head + sheet.Replace("gauge", Gauge, StringComparison.Ordinal).Replace("READING", $"«{far}»", StringComparison.Ordinal)).Problems();
+        Assert.EndsWith(Far, once[1].Message, StringComparison.Ordinal);
+        new Marked(Head + sheet.Replace("gauge", Steps, StringComparison.Ordinal).Replace("READING", far, StringComparison.Ordinal))
+            .Problem("the unit is missing");
+    }
+
+    [Fact]
     public void Every_reading_that_is_wrong_by_itself_is_named()
     {
         IReadOnlyList<Problem> problems = new Marked($$"""
