@@ -17,8 +17,9 @@ internal sealed class BumpPanel
 
     private const double Margin = 64;
     private const double BelowFrame = 64;
+    private const double BelowSmallFrame = 42;
     private const int LineHeight = 19;
-    private const double UnitsPerTick = 62;
+    private const double UnitsPerTick = 48;
 
     private readonly LengthDisplay _unit;
     private readonly List<Curve> _curves;
@@ -43,7 +44,7 @@ internal sealed class BumpPanel
         double low = points.Min(point => In(point.Travel));
         double high = points.Max(point => In(point.Travel));
         double margin = (high - low) * 0.06;
-        _up = new Scale(low - margin, high + margin, height - BelowFrame, titled ? (Words.Count + 1) * LineHeight + 12 : 8);
+        _up = new Scale(low - margin, high + margin, height - (titled ? BelowFrame : BelowSmallFrame), titled ? (Words.Count + 1) * LineHeight + 12 : 8);
     }
 
     /// <summary>What the drawing says, in words.</summary>
@@ -123,7 +124,7 @@ internal sealed class BumpPanel
             yield return Svg.Label(Left - 9, _up.At(travel) + 5, Plain(travel), "end");
         }
 
-        yield return Svg.Label((Left + Right) / 2, Bottom + 42, _titled ? $"toe at the gauge, {unit}; right of 0 toe-in, left toe-out" : $"toe at the gauge, {unit}; toe-in to the right", "middle");
+        yield return Svg.Label((Left + Right) / 2, Bottom + (_titled ? 42 : 37), _titled ? $"toe at the gauge, {unit}; right of 0 toe-in, left toe-out" : $"toe at the gauge, {unit}; toe-in to the right", "middle");
         XElement label = Svg.Label(22, (Top + Bottom) / 2, _titled ? $"travel, {unit}; bump above 0" : $"travel, {unit}", "middle");
         label.SetAttributeValue("transform", $"rotate(-90 22 {N((Top + Bottom) / 2)})");
         yield return label;
@@ -161,7 +162,7 @@ internal sealed class BumpPanel
     private double In(Length length) => length.As(_unit == LengthDisplay.Inch ? LengthUnit.Inch : LengthUnit.Millimeter);
 
     private static string Plain(double value) =>
-        value.ToString("0.###", System.Globalization.CultureInfo.InvariantCulture).Replace('-', '−');
+        (value + 0.0).ToString("0.###", System.Globalization.CultureInfo.InvariantCulture).Replace('-', '−');
 
     private static string N(double value) => Svg.Number(value);
 

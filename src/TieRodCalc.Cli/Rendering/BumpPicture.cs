@@ -11,7 +11,7 @@ internal static class BumpPicture
     private const double TitleWidth = 690;
 
     private const double SheetWidth = 356;
-    private const double SheetHeight = 210;
+    private const double SheetHeight = 128;
 
     /// <summary>The same of one side for a bench sheet, small and without its words, which stand below it.</summary>
     public static (XElement Picture, string Words) OfSide(BumpSide side, LengthDisplay unit)

@@ -115,13 +115,14 @@ internal sealed class SheetSection(PlannedRod planned, Job job, int index)
 
         // Columns of about the same height.
         XElement[] Column(params XElement[] blocks) => blocks;
-        (XElement[] left, XElement[] right) = cuts.Length switch
+        XElement[] bump = [.. Bump()];
+        (XElement[] left, XElement[] right) = (cuts.Length, bump.Length) switch
         {
-            0 => (Column(parts), Column(work, turn)),
-            1 => (Column(parts, turn), Column(cuts[0], work)),
-            _ => (Column(parts, turn), Column(cuts[0], cuts[1], work)),
+            (0, _) => (Column(parts), Column([work, turn, .. bump])),
+            (1, 0) => (Column(parts, turn), Column(cuts[0], work)),
+            (1, _) => (Column([parts, .. bump]), Column(cuts[0], work, turn)),
+            _ => (Column([parts, turn, .. bump]), Column(cuts[0], cuts[1], work)),
         };
-        left = [.. left, .. Bump()];
         yield return Html.Classed("div", "two", Html.Element("div", left), Html.Element("div", right));
         yield return Html.Element("h3", "Do it in this order");
         yield return Html.Classed(
