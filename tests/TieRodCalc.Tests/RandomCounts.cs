@@ -40,6 +40,12 @@ internal static class RandomCounts
     /// <summary>Random double-wishbone corners: a tenth of the rods.</summary>
     public static int Corners => Math.Max(1, Rods / 10);
 
+    /// <summary>Random corners that are read with a bump gauge and corrected: a fortieth of the rods.</summary>
+    public static int BumpCorners => Math.Max(200, Rods / 40);
+
+    /// <summary>Random bump sheets: a tenth of the rods.</summary>
+    public static int BumpSheets => Math.Max(200, Rods / 10);
+
     /// <summary>Random small catalogs: one for every forty rods.</summary>
     public static int Catalogs => Math.Max(1, Rods / 40);
 
