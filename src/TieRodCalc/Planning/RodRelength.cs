@@ -56,7 +56,8 @@ public sealed record RodRelength
             Wanted = wanted,
             InnerCut = inner is { } one ? Length.FromMillimeters(one) : null,
             OuterCut = outer is { } other ? Length.FromMillimeters(other) : null,
-            CutsFromPlan = Planned(rod.Parts.Inner, built?.Inner) || (rod.Parts.Outer is { } far && Planned(far, built?.Outer)),
+            CutsFromPlan = first.Solution is not null
+                && (Planned(rod.Parts.Inner, built?.Inner) || (rod.Parts.Outer is { } far && Planned(far, built?.Outer))),
             AsMade = known && CutRod(rod.Parts, inner!.Value, outer ?? 0) is { } made ? RodPlanner.Plan(made, again) : null,
             NewParts = RodPlanner.Plan(rod, again),
         };

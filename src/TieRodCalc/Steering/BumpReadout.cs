@@ -214,18 +214,22 @@ internal sealed class BumpReadout
     private ToeSensitivity.SheetPair? PairAt(int index, double[] lengths, double newest)
     {
         if (_terms[index] is not { } before || _terms[index + 1] is not { } after
-            || _curves[index].Noise is not { } noise || _curves[index + 1].Noise is not { } later || !(lengths[index] > 0))
+            || _curves[index].Noise is not { } noise || _curves[index + 1].Noise is not { } later
+            || !(lengths[index] > 0 && lengths[index + 1] > 0))
         {
             return null;
         }
 
         double Error(Func<ToeTerms, double[]> weights) => Math.Sqrt(
             Square(_curves[index].ErrorOf(weights(before), noise)) + Square(_curves[index + 1].ErrorOf(weights(after), later)));
+
+        // Counted as changes of the newest sheet's rod: on a longer one the same height turns the rod by less.
+        double raised = Millimeters.Of(_request.Sheets[index].Then.OuterRaised) * newest / lengths[index + 1];
         double longer = newest * newest * (1 / lengths[index] - 1 / lengths[index + 1]);
         return new(
             before,
             after,
-            (Millimeters.Of(_request.Sheets[index].Then.OuterRaised), longer),
+            (raised, longer),
             Error(terms => terms.SlopeWeights),
             Error(terms => terms.CurvatureWeights));
     }

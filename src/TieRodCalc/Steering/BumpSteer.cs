@@ -22,6 +22,11 @@ public static class BumpSteer
         foreach (BumpSheet sheet in request.Sheets)
         {
             Millimeters.Positive(sheet.Spacing, nameof(request));
+            if (sheet.Resolution is { } resolution)
+            {
+                Millimeters.Positive(resolution, nameof(request));
+            }
+
             if (sheet.Readings.Count == 0 || sheet.FirstWrong is not null)
             {
                 throw new ArgumentException("A sheet has no reading, or one that no wheel gives.", nameof(request));

@@ -15,11 +15,11 @@ internal sealed class ToeSensitivity
     /// How well the computed ones are known, as standard errors relative to the computed slope or curvature: from the
     /// spread over random corners, see docs/bump.md.
     /// </summary>
-    private const double OwnSpread = 0.3;
+    internal const double OwnSpread = 0.3;
 
-    private const double SlopeByLength = 0.02;
+    internal const double SlopeByLength = 0.02;
 
-    private const double CurvatureByRaising = 1;
+    internal const double CurvatureByRaising = 1;
 
     /// <summary>Beyond so many standard errors two sheets contradict each other.</summary>
     private const double Contradiction = 3;
