@@ -19,6 +19,9 @@ public sealed record CornerGeometry
 
     private const double InLine = 1e-3;
 
+    /// <summary>100 m, in millimeters, beyond any car; much farther away doubles no longer tell the joints apart. Our own choice.</summary>
+    private const double Farthest = 100_000;
+
     private readonly Hinge _lower;
     private readonly Hinge _upper;
     private readonly CornerState _start;
@@ -82,7 +85,9 @@ public sealed record CornerGeometry
     /// <param name="outer">Center of the outer joint of the rod.</param>
     /// <param name="inner">Center of the inner joint of the rod.</param>
     /// <param name="wheel">Wheel center.</param>
-    /// <exception cref="ArgumentException">The points are none of a corner; <see cref="FaultOf"/> says why.</exception>
+    /// <exception cref="ArgumentException">
+    /// The points are none of a corner, <see cref="FaultOf"/> says why; or a coordinate is over 100 m.
+    /// </exception>
     public static CornerGeometry FromPoints(CarSide side, Wishbone lower, Wishbone upper, Point outer, Point inner, Point wheel)
     {
         ArgumentNullException.ThrowIfNull(lower);
@@ -99,10 +104,17 @@ public sealed record CornerGeometry
     /// <param name="outer">Center of the outer joint of the rod.</param>
     /// <param name="inner">Center of the inner joint of the rod.</param>
     /// <param name="wheel">Wheel center.</param>
+    /// <exception cref="ArgumentException">A coordinate is over 100 m, which no car has.</exception>
     public static CornerFault? FaultOf(CarSide side, Wishbone lower, Wishbone upper, Point outer, Point inner, Point wheel)
     {
         ArgumentNullException.ThrowIfNull(lower);
         ArgumentNullException.ThrowIfNull(upper);
+        Point[] points = [lower.First, lower.Second, lower.Ball, upper.First, upper.Second, upper.Ball, outer, inner, wheel];
+        if (!Array.TrueForAll(points, point => IsNear(point.Millimeter)))
+        {
+            throw new ArgumentException("A coordinate is over 100 m.", nameof(lower));
+        }
+
         CornerGeometry made = Made(side, lower, upper, outer, inner, wheel);
         Vector axis = made._start.Upper - made._start.Lower;
         return !Far(lower.First, lower.Second) ? CornerFault.LowerAxisIsAPoint
@@ -138,7 +150,7 @@ public sealed record CornerGeometry
         Vector along = _start.Inner - _start.Outer;
         Vector inner = _start.Inner + longer / along.Norm * along + new Vector(0, 0, lift);
         Vector outer = _start.Outer + new Vector(0, 0, raise);
-        return FaultOf(Side, Lower, Upper, PointOf(outer), PointOf(inner), Wheel) is null
+        return IsNear(outer) && IsNear(inner) && FaultOf(Side, Lower, Upper, PointOf(outer), PointOf(inner), Wheel) is null
             ? new CornerGeometry(Side, Lower, Upper, outer, inner, _start.Wheel, _start.Spin)
             : null;
     }
@@ -177,6 +189,8 @@ public sealed record CornerGeometry
 
     private static CornerGeometry Made(CarSide side, Wishbone lower, Wishbone upper, Point outer, Point inner, Point wheel) =>
         new(side, lower, upper, outer.Millimeter, inner.Millimeter, wheel.Millimeter, new Vector(0, 1, 0));
+
+    private static bool IsNear(Vector place) => Math.Max(Math.Abs(place.X), Math.Max(Math.Abs(place.Y), Math.Abs(place.Z))) <= Farthest;
 
     private static bool Far(Point first, Point second) => (first.Millimeter - second.Millimeter).Norm > Same;
 

@@ -49,14 +49,15 @@ internal readonly struct CornerPath(CornerGeometry corner)
         {
             double far = near + sense * step;
             double after = RiseAt(far) - travel;
-            if (!double.IsFinite(after))
-            {
-                // The parts reach no further than somewhere within the step.
-                step /= 2;
-            }
-            else if (Math.Sign(after) != Math.Sign(before))
+            if (double.IsFinite(after) && Math.Sign(after) != Math.Sign(before))
             {
                 return Between(near, before, far, after, travel);
+            }
+
+            if (!(Math.Abs(after) < Math.Abs(before)))
+            {
+                // The parts reach no further than somewhere within the step, or the wheel turns back there.
+                step /= 2;
             }
             else
             {

@@ -86,9 +86,12 @@ internal sealed record WheelCase(CarSide Side, Triple Lower, Triple Upper, Tripl
     public Triple JointAfter(double turn) => Lower.Plus(Turned(Outer.Less(Lower), turn));
 
     /// <summary>The spin axis, to the car's left, of a wheel with toe and camber: turned about x by camber, then about z by toe.</summary>
-    public Triple SpinOf(double toe, double camber)
+    public Triple SpinOf(double toe, double camber) => SpinOf(Side, toe, camber);
+
+    /// <summary>The same on a side.</summary>
+    public static Triple SpinOf(CarSide side, double toe, double camber)
     {
-        double outward = Side == CarSide.Left ? -1 : 1;
+        double outward = side == CarSide.Left ? -1 : 1;
         (double leanSine, double leanCosine) = Math.SinCos(outward * camber);
         (double toeSine, double toeCosine) = Math.SinCos(outward * toe);
         return new Triple(-toeSine * leanCosine, toeCosine * leanCosine, leanSine);
