@@ -37,6 +37,9 @@ internal static class RandomCounts
     /// <summary>Rods with tolerances: a tenth of the rods.</summary>
     public static int TolerancedRods => Math.Max(1, Rods / 10);
 
+    /// <summary>Random double-wishbone corners: a tenth of the rods.</summary>
+    public static int Corners => Math.Max(1, Rods / 10);
+
     /// <summary>Random small catalogs: one for every forty rods.</summary>
     public static int Catalogs => Math.Max(1, Rods / 40);
 
@@ -49,7 +52,7 @@ internal static class RandomCounts
     /// <summary>What a test prints so that its draw can be repeated.</summary>
     public static string Description => string.Create(
         CultureInfo.InvariantCulture,
-        $"{Rods} rods, {Geometries} geometries, {Texts} texts, {Files} files, {Catalogs} catalogs, "
+        $"{Rods} rods, {Geometries} geometries, {Corners} corners, {Texts} texts, {Files} files, {Catalogs} catalogs, "
         + $"{FailingJobs} failing jobs, {TolerancedRods} rods with tolerances, seed {Seed} (number of rods: {Variable})");
 
     /// <summary>The source of random numbers of one case.</summary>
