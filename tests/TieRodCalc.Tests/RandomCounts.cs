@@ -55,6 +55,12 @@ internal static class RandomCounts
     /// <summary>Spoiled part and job files: three for every twenty rods.</summary>
     public static int Files => Math.Max(200, Rods * 3 / 20);
 
+    /// <summary>Random corners whose best moves are searched: one for every four hundred rods.</summary>
+    public static int SearchedCorners => Math.Max(40, Rods / 400);
+
+    /// <summary>Random corners whose joints' swing is taken: one for every thousand rods.</summary>
+    public static int SwungCorners => Math.Max(10, Rods / 1_000);
+
     /// <summary>What a test prints so that its draw can be repeated.</summary>
     public static string Description => string.Create(
         CultureInfo.InvariantCulture,

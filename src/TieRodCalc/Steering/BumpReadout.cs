@@ -122,6 +122,12 @@ internal sealed class BumpReadout
     {
         double now = wheel.LengthMm;
         (double raised, double longer) = InMillimeters(_request.Sheets[^1].Then);
+        if (!(now - longer > 0))
+        {
+            Warn(BumpWarningCode.WheelNotGiven);
+            return found;
+        }
+
         BumpAdvisor advisor = new(
             Newest, terms, Learn(wheel, now - longer, out MeasuredEffect? measured), now - longer, (raised, now), Millimeters.Of(_request.Shim));
         BumpAdvice? both = advisor.Both();
