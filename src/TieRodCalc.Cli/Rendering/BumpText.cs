@@ -183,7 +183,7 @@ internal sealed class BumpText
     /// <summary>What would be done otherwise, and whether the rod can be made for it.</summary>
     private void AddOther(string label, BumpSide side, BumpWork work, BumpFindings findings)
     {
-        if (side.Work == work || (side.Advice is { } chosen && findings.AdviceOf(work)?.Rounded.IsSameAs(chosen.Rounded) == true))
+        if (side.Work == work || (side.Advice is { } chosen && findings.AdviceOf(work)?.Rounded.ChangesTheSameAs(chosen.Rounded) == true))
         {
             return;
         }

@@ -36,9 +36,9 @@ public readonly record struct BumpChange(Length OuterRaised, Length RodLonger)
     /// <summary>Whether nothing is changed.</summary>
     public bool IsNone => OuterRaised.Value == 0 && RodLonger.Value == 0;
 
-    /// <summary>Whether another change is the same, whatever the units.</summary>
-    public bool IsSameAs(BumpChange other) =>
-        Millimeters.Of(OuterRaised) == Millimeters.Of(other.OuterRaised) && Millimeters.Of(RodLonger) == Millimeters.Of(other.RodLonger);
+    /// <summary>Whether another change is of the same things, by as much or not: of the height, of the length, or of both.</summary>
+    public bool ChangesTheSameAs(BumpChange other) =>
+        OuterRaised.Value == 0 == (other.OuterRaised.Value == 0) && RodLonger.Value == 0 == (other.RodLonger.Value == 0);
 }
 
 /// <summary>

@@ -19,7 +19,7 @@ public class BumpDocumentTests(ITestOutputHelper output)
         string before = File.ReadAllText(path);
         string after = before;
         foreach ((string name, string text) in ((string, string)[])
-            [("trust", BumpTrustTable.Trust()), ("spread", BumpTrustTable.Spread())])
+            [("example", BumpExample.Text()), ("trust", BumpTrustTable.Trust()), ("spread", BumpTrustTable.Spread())])
         {
             string mark = $"<!-- bump: {name} -->\n";
             int start = after.IndexOf(mark, StringComparison.Ordinal);
@@ -34,6 +34,18 @@ public class BumpDocumentTests(ITestOutputHelper output)
         }
 
         Assert.Equal(after, before);
+    }
+
+    [Fact]
+    public void The_worked_example_is_what_the_library_finds()
+    {
+        string text = BumpExample.Text();
+        BumpAdvice found = BumpExample.Found();
+
+        Assert.Contains(Invariant($"= {found.Change.OuterRaised.Inches:F3} in\n"), text, StringComparison.Ordinal);
+        Assert.Contains(Invariant($"L_wanted = {found.WantedLength.Inches:F3} in\n"), text, StringComparison.Ordinal);
+        Assert.Contains(Invariant($"= {found.Uncertainty!.Value.OuterRaised.Inches:F4} in\n"), text, StringComparison.Ordinal);
+        Assert.Contains(Invariant($"= {found.Uncertainty!.Value.RodLonger.Inches:F3} in\n"), text, StringComparison.Ordinal);
     }
 
     /// <summary>
