@@ -54,7 +54,7 @@ internal readonly struct CornerPath(CornerGeometry corner)
                 return Between(near, before, far, after, travel);
             }
 
-            if (!(Math.Abs(after) < Math.Abs(before)))
+            if (!(Math.Abs(after) < Math.Abs(RiseAt(far - sense * SmallestStep) - travel)))
             {
                 // The parts reach no further than somewhere within the step, or the wheel turns back there.
                 step /= 2;

@@ -102,31 +102,6 @@ public class CornerByHandTests
         Assert.Null(corner.At(Length.FromMillimeters(-321)));
     }
 
-    /// <summary>
-    /// Arms that stand a degree from upright raise the wheel by 0.049 mm, then it goes down again: what is below that is found on the way
-    /// up, the arms turned by less than a degree.
-    /// </summary>
-    [Theory]
-    [InlineData(0.01)]
-    [InlineData(0.03)]
-    public void A_wheel_that_soon_turns_back_is_found_on_its_way_up(double travel)
-    {
-        (double rise, double across) = Math.SinCos(89 * Math.PI / 180);
-        Point Below(Triple ball, double forward) => ball.Plus(new(forward, -Arm * across, -Arm * rise)).ToPoint();
-        Wishbone Steep(Triple ball) => new(Below(ball, 120), Below(ball, -140), ball.ToPoint());
-        CornerGeometry corner = CornerGeometry.FromPoints(
-            CarSide.Left,
-            Steep(s_lower),
-            Steep(s_upper),
-            new Triple(-130, 632, 20).ToPoint(),
-            new Triple(-130, 312, 20).ToPoint(),
-            new Triple(0, 725, 15).ToPoint());
-        CornerPosition there = corner.At(Length.FromMillimeters(travel))!;
-        double turned = Math.Asin(rise + travel / Arm);
-        Assert.Equal(travel, there.Travel.Millimeters, Fine);
-        Assert.Equal(s_lower.Y + Arm * (Math.Cos(turned) - across), there.LowerBall.Y.Millimeters, 1e-6);
-    }
-
     private static CornerGeometry Corner(CarSide side, Triple outer, Triple inner)
     {
         Wishbone ArmOf(Triple ball) =>

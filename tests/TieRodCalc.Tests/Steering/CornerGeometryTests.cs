@@ -77,6 +77,31 @@ public class CornerGeometryTests
     });
 
     /// <summary>
+    /// A lower arm 4 degrees from upright raises this wheel for half a degree of its turn, by 0.019 mm, and lowers it from there on.
+    /// </summary>
+    [Theory]
+    [InlineData(0.002)]
+    [InlineData(0.005)]
+    [InlineData(0.008)]
+    public void A_wheel_that_soon_turns_back_is_found_before_it_does(double angle)
+    {
+        (double up, double across) = Math.SinCos(86 * Math.PI / 180);
+        Wishbone Arm(Triple ball, double inward, double below) => new(
+            ball.Plus(new(120, -inward, -below)).ToPoint(), ball.Plus(new(-140, -inward, -below)).ToPoint(), ball.ToPoint());
+        CornerGeometry corner = CornerGeometry.FromPoints(
+            CarSide.Left,
+            Arm(new(5, 640, -70), 320 * across, 320 * up),
+            Arm(new(5, 640, 170), 320, 0),
+            new Triple(-130, 632, 20).ToPoint(),
+            new Triple(-130, 312, 20).ToPoint(),
+            new Triple(0, 660, 15).ToPoint());
+        CornerPosition wanted = corner.AtLowerArm(Angle.FromRadians(angle))!;
+        Assert.InRange(wanted.Travel.Millimeters, 0.005, 0.019);
+        Assert.Equal(0, wanted.LowerBall.DistanceTo(corner.At(wanted.Travel)!.LowerBall).Millimeters, 1e-6);
+        Assert.Null(corner.At(Length.FromMillimeters(0.02)));
+    }
+
+    /// <summary>
     /// Toe and camber at ride height change how far the wheel steers by a product of two small angles, theirs and the upright's: with
     /// half the travel and half the toe and camber a quarter is left. Camber alone does it, as far as the upright turns about x.
     /// </summary>
