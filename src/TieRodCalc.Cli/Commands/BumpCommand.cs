@@ -9,7 +9,7 @@ namespace TieRodCalc.Cli.Commands;
 /// <summary><c>bump JOB</c>: what the readings of a bump gauge say of joint height and rod length.</summary>
 internal static class BumpCommand
 {
-    private const string Example = "{side: left, gauge: {spacing: 10 in, zeroed: once, grows: outward, resolution: 0.001 in}, "
+    private const string Example = "gauge: {spacing: 10 in, zeroed: once, grows: outward, resolution: 0.001 in}, "
         + "readings: [{travel: 1 in, front: -0.011 in, rear: -0.004 in}]}";
 
     private static readonly string[] s_sides = [Names.Of(CarSide.Left), Names.Of(CarSide.Right)];
@@ -77,7 +77,7 @@ internal static class BumpCommand
         {
             string of = only is null ? string.Empty : $" of the {only} wheel";
             return $"tierodcalc: the job gives no readings{of} and no points of {(only is null ? "a" : "its")} corner. Write them under 'bump:', a "
-                + $"sheet a line:\n  - {Example}\n";
+                + $"sheet a line:\n  - {{side: {only ?? "left"}, {Example}\n";
         }
 
         foreach (CarSide side in asked.Where(Told))

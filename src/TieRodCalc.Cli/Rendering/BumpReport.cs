@@ -99,6 +99,28 @@ internal sealed record BumpSide(CarSide Side, BumpFindings? Findings, JobRod? Ro
     /// <summary>What the corner's points say, or null.</summary>
     public CornerReview? Review { get; init; }
 
+    /// <summary>
+    /// Whether readings and points tell another toe at some travel: by more than a quarter of the greater one (our own choice) and more
+    /// than the indicators explain.
+    /// </summary>
+    /// <param name="most">By how much at most, at the gauge.</param>
+    public bool PointsDisagree(out Length most)
+    {
+        most = Length.Zero;
+        if (Findings is not { Newest: { } newest } || Review is not { Now: { } now })
+        {
+            return false;
+        }
+
+        (double apart, double size) = newest.Points.Zip(now.Points)
+            .Select(pair => (
+                Math.Abs(pair.First.AtGauge.Millimeters - pair.Second.AtGauge.Millimeters),
+                Math.Max(Math.Abs(pair.First.AtGauge.Millimeters), Math.Abs(pair.Second.AtGauge.Millimeters))))
+            .Aggregate((one, other) => (Math.Max(one.Item1, other.Item1), Math.Max(one.Item2, other.Item2)));
+        most = Length.FromMillimeters(apart);
+        return apart > (size / 4) + (4 * (newest.Sheet.Resolution?.Millimeters ?? 0));
+    }
+
     /// <summary>Whether the points of the joints do not belong to the rod as it is.</summary>
     public bool PointsOfAnotherRod => PointsApart.Millimeters > 1;
 
@@ -115,5 +137,7 @@ internal sealed record BumpSide(CarSide Side, BumpFindings? Findings, JobRod? Ro
     public bool Holds => Findings is not { Suffices: false }
         && (Advice is not { Rounded.RodLonger.Value: not 0 } || Rod?.Rod is null || ForWork is { Holds: true })
         && Review is not { Holds: false }
+        && !PointsDisagree(out _)
+        && !PointsOfAnotherRod
         && Corner is not { Missing: not null };
 }

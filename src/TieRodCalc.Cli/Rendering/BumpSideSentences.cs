@@ -1,3 +1,4 @@
+using TieRodCalc.Steering;
 using TieRodCalc.Text;
 using UnitsNet;
 
@@ -15,6 +16,32 @@ internal static class BumpSideSentences
             yield return ("one-rod",
                 "One rod joins both wheels and moves with the axle: it is not what steers them over travel. What the drag link would have to be, "
                 + "is not told.");
+        }
+
+        bool wanting = side.Findings?.Warnings.Any(warning => warning.Code == BumpWarningCode.WheelNotGiven) == true;
+        string wheel = Names.Of(side.Side);
+        if (wanting && !side.OneRod && side.Present is null)
+        {
+            yield return ("rod-not-given",
+                $"Height and length are not told: that needs a rod of this side with its length. Write one under 'rods', with side: {wheel}.");
+        }
+        else if (wanting && !side.OneRod)
+        {
+            yield return ("steering-not-given",
+                $"Height and length are not told: that needs the steering of the {wheel} wheel, its 'arm' and 'joint' or its points. Write it under "
+                + "'steering'.");
+        }
+
+        if (side.Findings is null)
+        {
+            yield return ("no-readings", "There are no readings of this wheel: nothing says whether the points are right.");
+        }
+
+        if (side.PointsDisagree(out Length most))
+        {
+            yield return ("points-disagree",
+                $"Readings and points contradict each other, by {LengthFormat.Fine(most, unit)} at the gauge: a point is wrong, or the readings are. "
+                + "Do not act on either before that is found.");
         }
 
         if (side.Findings is not null && !side.OneRod && side.Present is not null && side.Rod?.Built?.CenterToCenter is null

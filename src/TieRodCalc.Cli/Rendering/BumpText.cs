@@ -115,12 +115,21 @@ internal sealed class BumpText
             return;
         }
 
-        _page.Heading(side.Advice is { } work ? $"TO DO: {_sentences.Task(work.Rounded)}"
-            : findings.Newest.Grade == BumpGrade.VeryGood ? "NOTHING NEEDS TO BE CHANGED; what would still better it:"
+        bool far = findings.Warnings.Any(warning => warning.Code == BumpWarningCode.FarChange);
+        bool could = new[] { findings.HeightAlone, findings.LengthAlone, findings.Both }.Any(findings.Betters);
+        _page.Heading(side.Advice is { } work
+            ? $"{(far ? "MORE THAN CAN BE TRUSTED, see below" : "TO DO")}: {_sentences.Task(work.Rounded)}"
+            : findings.Newest.Grade == BumpGrade.VeryGood
+                ? $"NOTHING NEEDS TO BE CHANGED{(could ? "; what would still better it:" : string.Empty)}"
             : "NO CHANGE THAT THE READINGS CAN TELL BETTERS IT");
         if (side.Advice is { } advice)
         {
-            AddAdvice(side.Work, advice, findings);
+            AddAdvice(advice, findings);
+        }
+
+        if (!could)
+        {
+            return;
         }
 
         AddOther("height alone", side, BumpWork.Height, findings);
@@ -140,15 +149,15 @@ internal sealed class BumpText
         }
     }
 
-    private void AddAdvice(BumpWork work, BumpAdvice advice, BumpFindings findings)
+    private void AddAdvice(BumpAdvice advice, BumpFindings findings)
     {
         _page.Row("then, worst", $"{Promise(advice, findings.Newest)}; now {_sentences.PerInch(findings.Newest.Worst.PerInch)}");
-        if (work != BumpWork.Length)
+        if (advice.Rounded.OuterRaised.Value != 0)
         {
             _page.Row("outer joint", $"exactly {_sentences.Height(advice)}");
         }
 
-        if (work != BumpWork.Height)
+        if (advice.Rounded.RodLonger.Value != 0)
         {
             _page.Row("rod", $"exactly {_sentences.Longer(advice)}: {Length(advice.WantedLength)} center to center");
         }
@@ -226,7 +235,8 @@ internal sealed class BumpText
             ? plan.Verdict == Verdict.BuildableAfterCutting ? "CAN BE MADE BY CUTTING MORE" : Upper(Names.Of(plan.Verdict))
             : "NOT KNOWN, its cuts are not";
         _page.Heading($"ROD {rod.Name} AT {LengthFormat.Both(wanted, _unit)}: {verdict}");
-        AddCut("cut already", made.InnerCut, made.OuterCut);
+        RodParts parts = rod.Rod!.Parts;
+        AddCut("cut already", parts, made.InnerCut, made.OuterCut);
         if (made.CutsFromPlan)
         {
             _page.Sentence(
@@ -235,7 +245,11 @@ internal sealed class BumpText
 
         if (made.AsMade?.Solution is { } solution)
         {
-            AddCut("to be cut now", solution.InnerCut?.Recommended, solution.OuterCut?.Recommended);
+            AddCut(
+                "to be cut now",
+                parts,
+                solution.InnerCut?.Recommended ?? UnitsNet.Length.Zero,
+                solution.OuterCut?.Recommended ?? UnitsNet.Length.Zero);
             _page.Row("thread showing then", solution.Outer is { } outer
                 ? $"{Length(solution.Inner.Showing)} inner, {Length(outer.Showing)} outer"
                 : Length(solution.Inner.Showing));
@@ -252,15 +266,22 @@ internal sealed class BumpText
                 ? "New, uncut parts of the same kind do not make it either: plan the length to see what would."
                 : "New, uncut parts of the same kind make it: what is cut off cannot be put back.");
         }
+        else
+        {
+            _page.Sentence(
+                "The cuts are not in 'built', and the plan of the rod as it is gives none: write what is cut off each end into 'built', and ask again.");
+        }
     }
 
-    private void AddCut(string label, Length? inner, Length? outer)
+    private void AddCut(string label, RodParts parts, Length? inner, Length? outer)
     {
         string[] cuts =
         [
-            .. new[] { (inner, "inner end"), (outer, "outer end") }
-                .Where(cut => cut.Item1 is { } known && known.Millimeters > 0)
-                .Select(cut => $"{Length(cut.Item1!.Value)} off the {cut.Item2}"),
+            .. from end in parts.Joints
+               where end == RodSide.Inner || parts.Outer is not null
+               let cut = end == RodSide.Inner ? inner : outer
+               where cut is not { Value: 0 }
+               select cut is { } known ? $"{Length(known)} off the {Names.Of(end)} end" : $"NOT KNOWN of the {Names.Of(end)} end",
         ];
         _page.Row(label, cuts.Length == 0 ? "nothing" : string.Join(", ", cuts));
     }
@@ -279,7 +300,7 @@ internal sealed class BumpText
         string[] points =
         [
             .. BumpSideSentences.Of(side, _unit),
-            .. side.Findings?.Warnings.Select(_sentences.Of) ?? [],
+            .. side.Findings?.Warnings.Where(warning => warning.Code != BumpWarningCode.WheelNotGiven).Select(_sentences.Of) ?? [],
         ];
         if (points.Length > 0)
         {

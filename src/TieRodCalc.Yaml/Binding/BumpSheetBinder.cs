@@ -12,6 +12,9 @@ internal static class BumpSheetBinder
     /// <summary>No wheel of a car travels as far; beyond it a unit or a point is wrong.</summary>
     private const double MostTravelMm = 500;
 
+    /// <summary>No joint is moved further on one car.</summary>
+    private const double MostChangeMm = 200;
+
     /// <summary>Travels that differ by less are the same.</summary>
     private const double SameMm = 1e-6;
 
@@ -42,7 +45,7 @@ internal static class BumpSheetBinder
         List<Row> rows = Rows(map);
         bool sound = map.Findings.Count == before;
         MapReader? then = map.Map("then", Keys.Then);
-        BumpChange change = new(then?.Signed("outer_raised") ?? default, then?.Signed("rod_longer") ?? default);
+        BumpChange change = new(Changed(then, "outer_raised") ?? default, Changed(then, "rod_longer") ?? default);
         if (side is null || spacing is null || zeroed is null || grows is null || rows.Count == 0)
         {
             return null;
@@ -64,6 +67,19 @@ internal static class BumpSheetBinder
         }
 
         return new JobBumpSheet(side.Value, sheet);
+    }
+
+    private static Length? Changed(MapReader? then, string key)
+    {
+        Length? change = then?.Signed(key);
+        if (change is not { } by || Math.Abs(by.Millimeters) <= MostChangeMm)
+        {
+            return change;
+        }
+
+        then!.Findings.Problem(
+            then.SpanOf(key), string.Create(Wording.Invariant, $"'{key}' is out of range: it is at most {MostChangeMm} mm either way"));
+        return null;
     }
 
     /// <summary>The readings away from ride height that could be read.</summary>
@@ -145,7 +161,7 @@ internal static class BumpSheetBinder
             string added = sheet.Zeroed == IndicatorZero.EachStep ? ", added up from ride height," : string.Empty;
             left[wrong].Map.Findings.Problem(
                 left[wrong].Map.Span,
-                $"rear less front{added} is more than half of the spacing of the indicators: check the units, the points and the signs");
+                $"rear less front{added} is more than half of the spacing of the indicators: check the units, the decimal points and the signs");
             left.RemoveAt(wrong);
         }
     }

@@ -66,6 +66,14 @@ internal static class CornerBinder
         }
 
         NoteAxis(map, key, side, rod.Axis, low.Ball, high.Ball);
+        int outward = side == CarSide.Left ? 1 : -1;
+        if (outward * (center.Y - low.Ball.Y).Millimeters < 0)
+        {
+            map.Findings.Note(
+                map.SpanOf("wheel"),
+                $"the wheel center lies no further to the {Names.Of(side)} than the lower ball joint; y points to the car's left: check its sign");
+        }
+
         CornerGeometry geometry = CornerGeometry.FromPoints(side, low, high, rod.Outer, rod.Inner, center);
         return corner with { Geometry = geometry.Aligned(Angle.Zero, steered.Camber) };
     }

@@ -141,10 +141,14 @@ public sealed record BumpFindings
         Newest.Grade == BumpGrade.VeryGood ? BumpWork.Nothing
         : MakesVeryGood(HeightAlone) ? BumpWork.Height
         : MakesVeryGood(LengthAlone) ? BumpWork.Length
-        : Betters(Both) ? BumpWork.Both
-        : Betters(HeightAlone) ? BumpWork.Height
-        : Betters(LengthAlone) ? BumpWork.Length
-        : BumpWork.Nothing;
+        : Betters(Both) && Both!.Rounded is { OuterRaised.Value: not 0, RodLonger.Value: not 0 } ? BumpWork.Both
+        : (Betters(HeightAlone), Betters(LengthAlone)) switch
+        {
+            (true, true) => HeightAlone!.RoundedWorst <= LengthAlone!.RoundedWorst ? BumpWork.Height : BumpWork.Length,
+            (true, false) => BumpWork.Height,
+            (false, true) => BumpWork.Length,
+            _ => BumpWork.Nothing,
+        };
 
     /// <summary>The advice of a work; null where there is none.</summary>
     public BumpAdvice? AdviceOf(BumpWork work) => work switch
@@ -164,5 +168,5 @@ public sealed record BumpFindings
 
     /// <summary>Whether the readings suffice for an advice and do not contradict each other.</summary>
     public bool Suffices => Both is not null && Warnings.All(warning => warning.Code is not
-        (BumpWarningCode.SheetsContradict or BumpWarningCode.SheetsContradictSense or BumpWarningCode.ReadingsScatter));
+        (BumpWarningCode.SheetsContradict or BumpWarningCode.SheetsContradictSense));
 }

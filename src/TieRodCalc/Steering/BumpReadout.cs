@@ -13,6 +13,12 @@ internal sealed class BumpReadout
     /// <summary>Readings scatter where they miss a smooth curve by so many times what the indicators explain. Our own choice.</summary>
     private const double Scatter = 3;
 
+    /// <summary>Where the resolution is not known, they scatter where they miss it by so much of their own size. Our own choice.</summary>
+    private const double RoughScatter = 0.1;
+
+    /// <summary>Two terms that leave more than this of the readings do not explain them. Our own choice.</summary>
+    private const double MostLeft = 0.5;
+
     private readonly BumpRequest _request;
     private readonly BumpCurve[] _curves;
     private readonly ToeTerms?[] _terms;
@@ -53,7 +59,8 @@ internal sealed class BumpReadout
             return found;
         }
 
-        return _terms[^1] is { } terms ? Advised(found, terms, wheel) : found;
+        bool unclear = _warnings.Exists(warning => warning.Code is BumpWarningCode.ReadingsScatter or BumpWarningCode.TwoTermsMiss);
+        return _terms[^1] is { } terms && !unclear ? Advised(found, terms, wheel) : found;
     }
 
     private BumpSheetFindings OfSheet(BumpSheet sheet, BumpCurve curve, ToeTerms? terms)
@@ -107,9 +114,18 @@ internal sealed class BumpReadout
         {
             Warn(BumpWarningCode.ResolutionNotGiven);
         }
-        else if (_terms[^1]?.ScatterAbout(Newest) is { } scatter && scatter > Scatter * Newest.Noise)
+
+        if (_terms[^1] is { } terms && newest.Grade != BumpGrade.VeryGood)
         {
-            Warn(BumpWarningCode.ReadingsScatter, scatter);
+            (double left, double all) = terms.Misses(Newest);
+            if (terms.ScatterAbout(Newest) is { } scatter && scatter > (Scatter * Newest.Noise ?? RoughScatter * all))
+            {
+                Warn(BumpWarningCode.ReadingsScatter, scatter);
+            }
+            else if (left > MostLeft * all)
+            {
+                Warn(BumpWarningCode.TwoTermsMiss, left);
+            }
         }
 
         if (_request.Limits.Spacing is null && Newest.Spacing is < NarrowGauge or > WideGauge)

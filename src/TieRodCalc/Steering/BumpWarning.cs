@@ -20,6 +20,12 @@ public enum BumpWarningCode
     /// <summary>The readings lie further from a smooth curve than the indicators explain. Value: by how much, at the gauge.</summary>
     ReadingsScatter,
 
+    /// <summary>
+    /// The two terms leave more than half of the readings' toe: height and length do not explain them. Value: what is left, root of the
+    /// mean square at the gauge.
+    /// </summary>
+    TwoTermsMiss,
+
     /// <summary>The height's change cannot be told from none. Value: its uncertainty.</summary>
     HeightNotTold,
 

@@ -32,6 +32,14 @@ internal sealed record ToeTerms(double Slope, double Curvature, double[] SlopeWe
 
     public static double Dot(double[] weights, double[] values) => weights.Zip(values, (weight, value) => weight * value).Sum();
 
+    /// <summary>What the two terms leave of the readings of a curve: root of the mean square, at the gauge; and that of the readings.</summary>
+    public (double Left, double All) Misses(BumpCurve curve)
+    {
+        double[] left = [.. curve.Travel.Select((z, index) => curve.Toe[index] - At(z))];
+        double Mean(double[] toes) => curve.Spacing * Math.Sqrt(toes.Sum(toe => toe * toe) / toes.Length);
+        return (Mean(left), Mean(curve.Toe));
+    }
+
     /// <summary>
     /// How far the readings of a curve lie from a smooth one, a cubic through ride height: root of the mean square, at the gauge.
     /// Null where fewer than four readings leave nothing to tell.

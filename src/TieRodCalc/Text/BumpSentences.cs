@@ -10,7 +10,7 @@ namespace TieRodCalc.Text;
 public sealed class BumpSentences(LengthDisplay unit)
 {
     /// <summary>Once for all: what a change of the height may be done by instead.</summary>
-    public const string OrTheInner =
+    public static string OrTheInner =>
         "Lowering the inner joint does what raising the outer one does, and raising it what lowering does; it comes nearer to what "
         + "is computed, since it leaves the upright as it is.";
 
@@ -36,6 +36,9 @@ public sealed class BumpSentences(LengthDisplay unit)
             BumpWarningCode.ReadingsScatter =>
                 $"The readings do not lie on a smooth curve: they miss one by {value} at the gauge, which the indicators do not explain. "
                 + "Look for play, a slipped plate or a slip of the pen, and read again.",
+            BumpWarningCode.TwoTermsMiss =>
+                $"A wrong height and a wrong length do not explain these readings: fitted, they leave {value} at the gauge, more than half of what "
+                + "was read. Look for a slip of the pen, a wrong sign or something loose, and read again with more steps.",
             BumpWarningCode.HeightNotTold =>
                 $"Height: the readings cannot tell this change from none (± {value}); the joint stays where it is.",
             BumpWarningCode.LengthNotTold =>
@@ -45,7 +48,8 @@ public sealed class BumpSentences(LengthDisplay unit)
                 "No rod of any length swings as the outer joint would have to go: its path bends the other way. Another place of the joints has "
                 + "to be found.",
             BumpWarningCode.FarChange =>
-                "The change is more than a quarter of the rod. So far the reading cannot be trusted: go half of the way, and read again.",
+                "The change is more than a quarter of the rod. So far the reading cannot be trusted: check the readings and the gauge; if they are right, "
+                + "go a part of the way, and read again.",
             BumpWarningCode.WheelNotGiven =>
                 "Height and length are not told: that needs the steering of this wheel ('arm' and 'joint', or points) and a rod of this side with "
                 + "its length.",
@@ -84,7 +88,7 @@ public sealed class BumpSentences(LengthDisplay unit)
     public string Of(BumpLimits limits, Length spacing)
     {
         ArgumentNullException.ThrowIfNull(limits);
-        return $"under {Bare(limits.VeryGood)} very good, from {Bare(limits.Felt)} felt by the driver, above {Bare(limits.StronglyFelt)} "
+        return $"under {Bare(limits.VeryGood)} very good, then fair, from {Bare(limits.Felt)} felt by the driver, above {Bare(limits.StronglyFelt)} "
             + $"strongly felt; {(unit == LengthDisplay.Inch ? "in" : "mm")} per inch of travel at a gauge {LengthFormat.Decimal(spacing, unit)} wide";
     }
 
@@ -92,15 +96,30 @@ public sealed class BumpSentences(LengthDisplay unit)
     public string Trend(IReadOnlyList<BumpPoint> points)
     {
         ArgumentNullException.ThrowIfNull(points);
-        string[] ends =
+        string[] sides =
         [
-            .. new[] { (points[^1], "bump"), (points[0], "droop") }
-                .Where(end => Math.Abs(Millimeters.Of(end.Item1.Travel)) > Millimeters.Negligible)
-                .Select(end => Direction(LengthFormat.Fine(end.Item1.AtGauge.Abs(), unit), end.Item1.AtGauge.Value) is { Length: > 0 } way
-                    ? $"{way.TrimStart()} in {end.Item2}"
-                    : $"no toe change in {end.Item2}"),
+            .. from bump in (bool[])[true, false]
+               let side = points.Where(point => bump ? point.Travel > Length.Zero : point.Travel < Length.Zero).ToArray()
+               where side.Length > 0
+               select $"{Way(bump ? side : side.Reverse())} in {(bump ? "bump" : "droop")}",
         ];
-        return string.Join(", ", ends);
+        return string.Join(", ", sides);
+    }
+
+    /// <summary>The way of points outward from ride height: where it turns, one after the other.</summary>
+    private string Way(IEnumerable<BumpPoint> outward)
+    {
+        List<string> ways = [];
+        foreach (BumpPoint point in outward)
+        {
+            string way = Direction(LengthFormat.Fine(point.AtGauge.Abs(), unit), point.AtGauge.Value).TrimStart();
+            if (way.Length > 0 && (ways.Count == 0 || ways[^1] != way))
+            {
+                ways.Add(way);
+            }
+        }
+
+        return ways.Count switch { 0 => "no toe change", <= 2 => string.Join(" then ", ways), _ => "toe-in and toe-out" };
     }
 
     /// <summary>What is to be done, the rounded change: <c>raise the outer joint 5/32 in and make the rod 1/2 in longer</c>.</summary>
@@ -158,20 +177,6 @@ public sealed class BumpSentences(LengthDisplay unit)
             : $": RUNS OUT OF SWING by {ToeFormat.Degrees(swing.MissedBy!.Value)}; a joint that does so bends its shank";
         return $"{ToeFormat.Degrees(most.Most)} at {Travel(most.Travel)}{steered}; {allowed}{passed}";
     }
-
-    /// <summary>Why points are none of a corner.</summary>
-    public static string Of(CornerFault fault) => fault switch
-    {
-        CornerFault.LowerAxisIsAPoint => "the two points of the lower arm's axis are the same",
-        CornerFault.UpperAxisIsAPoint => "the two points of the upper arm's axis are the same",
-        CornerFault.LowerBallOnAxis => "the lower ball joint lies on its arm's axis",
-        CornerFault.UpperBallOnAxis => "the upper ball joint lies on its arm's axis",
-        CornerFault.BallsMeet => "the two ball joints are the same",
-        CornerFault.UprightInLine => "the upper arm and the upright are in line",
-        CornerFault.RodInLine => "the rod is in line with the steer axis",
-        CornerFault.WheelDoesNotRise => "raising the lower arm does not raise the wheel",
-        _ => throw new ArgumentOutOfRangeException(nameof(fault)),
-    };
 
     private string Size(Length change) => unit == LengthDisplay.Inch
         ? LengthFormat.Fraction(change.Abs())

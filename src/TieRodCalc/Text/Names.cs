@@ -301,6 +301,7 @@ public static class Names
         BumpWarningCode.OneSided => "one-sided",
         BumpWarningCode.ResolutionNotGiven => "resolution-not-given",
         BumpWarningCode.ReadingsScatter => "readings-scatter",
+        BumpWarningCode.TwoTermsMiss => "two-terms-miss",
         BumpWarningCode.HeightNotTold => "height-not-told",
         BumpWarningCode.LengthNotTold => "length-not-told",
         BumpWarningCode.NoLengthDoes => "no-length-does",
