@@ -16,6 +16,9 @@ public class CornerOptimumTests(ITestOutputHelper output)
     /// <summary>Where two joints may be raised, raising one does nearly what lowering the other does: the best is flat that way.</summary>
     private const double Searched = 0.02;
 
+    /// <summary>Corners that are searched once more, of every kind of limits.</summary>
+    private const int Some = 20;
+
     private static readonly Length s_travel = Length.FromMillimeters(50);
 
     [Fact]
@@ -74,11 +77,11 @@ public class CornerOptimumTests(ITestOutputHelper output)
     }
 
     [Fact]
-    public void A_mirrored_car_gets_the_same_moves() => Assert.All(MoveCase.Solved, each =>
+    public void A_mirrored_car_gets_the_same_moves() => Assert.All(MoveCase.Solved.Take(Some), each =>
         AssertSame(each.Case, each.Best, (each.Case with { Drawn = each.Case.Drawn.Mirrored() }).Best()));
 
     [Fact]
-    public void Units_do_not_matter() => Assert.All(MoveCase.Solved, solved =>
+    public void Units_do_not_matter() => Assert.All(MoveCase.Solved.Take(Some), solved =>
     {
         MoveCase each = solved.Case;
         static Length Inches(Length length) => length.ToUnit(LengthUnit.Inch);
@@ -92,7 +95,7 @@ public class CornerOptimumTests(ITestOutputHelper output)
     });
 
     [Fact]
-    public void The_same_question_has_the_same_answer() => Assert.All(MoveCase.Solved, each =>
+    public void The_same_question_has_the_same_answer() => Assert.All(MoveCase.Solved.Take(Some), each =>
         Assert.Equal(each.Best.Moves, each.Case.Best().Moves));
 
     /// <summary>

@@ -36,7 +36,9 @@ public class SwingTests
 
         void AssertGreatest(JointSwing swing, SwingRange range, Func<CornerPosition, double> of)
         {
-            double most = Travels(range).SelectMany(_ => Steers(range), (travel, steer) => of(each.Corner.At(Mm(travel), Mm(steer))!)).Max();
+            double most = Travels(range)
+                .SelectMany(_ => Steers(range), (travel, steer) => of(each.Corner.At(Mm(travel), Mm(steer))!))
+                .Max();
             Assert.Equal(most, swing.Most.Radians, Radians);
             Assert.Equal(swing.Most.Radians, of(each.Corner.At(swing.Travel, swing.Steer)!), Radians);
         }
@@ -66,7 +68,8 @@ public class SwingTests
     public void Units_do_not_matter()
     {
         CornerGeometry corner = LevelCorner.With(380, -10);
-        JointSwing inches = Swings.OfOuter(corner, StudAxis.AlongCar, new(Length.FromInches(1), Length.FromInches(2), Length.FromInches(1)))!;
+        SwingRange range = new(Length.FromInches(1), Length.FromInches(2), Length.FromInches(1));
+        JointSwing inches = Swings.OfOuter(corner, StudAxis.AlongCar, range)!;
         JointSwing metric = Swings.OfOuter(corner, StudAxis.AlongCar, Range(25.4, 50.8, 25.4))!;
         Assert.Equal(metric.Most.Degrees, inches.Most.Degrees, Degrees);
         Assert.Equal(metric.Travel.Millimeters, inches.Travel.Millimeters, 1e-9);
