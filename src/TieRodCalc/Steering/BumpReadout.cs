@@ -122,7 +122,7 @@ internal sealed class BumpReadout
             {
                 Warn(BumpWarningCode.ReadingsScatter, scatter);
             }
-            else if (left > MostLeft * all)
+            else if (left > Math.Max(MostLeft * all, Scatter * (Newest.Noise ?? 0)))
             {
                 Warn(BumpWarningCode.TwoTermsMiss, left);
             }

@@ -11,7 +11,7 @@ public class BumpKeyTests
     private const string Gauge = "gauge: {spacing: 10 in, zeroed: once, grows: outward}";
     private const string Steps = "gauge: {spacing: 10 in, zeroed: each step, grows: outward}";
     private const string Reading = "readings: [{travel: -1 in, front: 0 in, rear: -0.5 mm}]";
-    private const string Far = "is more than half of the spacing of the indicators: check the units, the points and the signs";
+    private const string Far = "is more than half of the spacing of the indicators: check the units, the decimal points and the signs";
 
     [Fact]
     public void Sheets_are_read_in_the_order_of_the_file()
