@@ -19,6 +19,7 @@ internal sealed class BumpPanel
     private const double BelowFrame = 64;
     private const double BelowSmallFrame = 42;
     private const int LineHeight = 19;
+    private const int WordsLeft = 74;
     private const double UnitsPerTick = 48;
 
     private readonly LengthDisplay _unit;
@@ -38,13 +39,19 @@ internal sealed class BumpPanel
         _titled = titled;
         _curves = [.. CurvesOf(side, unit)];
         Words = [$"{Names.Of(side.Side)} wheel{(side.Rod is { } rod ? $", rod {rod.Name}" : string.Empty)}", .. _curves.Select(curve => curve.Words)];
-        BumpPoint[] points = [.. _curves.SelectMany(curve => curve.Points)];
+        // Without a curve the scales are of nothing, and nothing is drawn by them.
+        BumpPoint[] points = [default, .. _curves.SelectMany(curve => curve.Points)];
         double most = Math.Max(points.Max(point => Math.Abs(In(point.AtGauge))), In(Length.FromMillimeters(0.1)));
         _across = new Scale(-1.1 * most, 1.1 * most, Left, width - (titled ? Margin + 20 : 8));
         double low = points.Min(point => In(point.Travel));
         double high = points.Max(point => In(point.Travel));
         double margin = (high - low) * 0.06;
-        _up = new Scale(low - margin, high + margin, height - (titled ? BelowFrame : BelowSmallFrame), titled ? (Words.Count + 1) * LineHeight + 12 : 8);
+        int lines = _curves.Sum(curve => LinesOf(curve).Length);
+        _up = new Scale(
+            low - margin,
+            high + margin,
+            height - (titled ? BelowFrame : BelowSmallFrame),
+            titled ? ((lines + 2) * LineHeight) + 12 : 8);
     }
 
     /// <summary>What the drawing says, in words.</summary>
@@ -56,20 +63,32 @@ internal sealed class BumpPanel
 
     private double Top => _up.Last;
 
-    public IEnumerable<XElement> Draw() => (_titled ? Title() : []).Concat(Axes()).Concat(_curves.SelectMany(Drawn));
+    public IEnumerable<XElement> Draw() => _curves.Count == 0
+        ? Title().Append(Svg.Label(20, 2 * LineHeight + 8, "nothing to draw: no readings, and the corner is not computed or does not reach its travel"))
+        : (_titled ? Title() : []).Concat(Axes()).Concat(_curves.SelectMany(Drawn));
 
     private IEnumerable<XElement> Title()
     {
         yield return Svg.Element("path", [("d", $"M20 2 H{Width - 20}"), ("stroke", "black"), ("stroke-width", "0.5")]);
-        yield return Svg.Label(20, LineHeight + 4, Words[0]);
-        for (int index = 0; index < _curves.Count; index++)
+        yield return Svg.Label(20, LineHeight + 4, Svg.Shortened(Words[0], Width - 40));
+        int line = 1;
+        foreach (Curve curve in _curves)
         {
-            double y = (index + 2) * LineHeight + 3;
-            yield return Svg.Path($"M20 {N(y)} h44", 1.6, _curves[index].Dashes);
-            yield return Mark(_curves[index].Kind, 42, y);
-            yield return Svg.Label(74, y + 5, _curves[index].Words);
+            double y = (line + 1) * LineHeight + 3;
+            yield return Svg.Path($"M20 {N(y)} h44", 1.6, curve.Dashes);
+            yield return Mark(curve.Kind, 42, y);
+            foreach (string words in LinesOf(curve))
+            {
+                yield return Svg.Label(WordsLeft, ++line * LineHeight + 8, words);
+            }
         }
     }
+
+    /// <summary>The words of a curve; in two lines where one is too long.</summary>
+    private static string[] LinesOf(Curve curve) =>
+        Svg.WidthOf(curve.Words) > Width - WordsLeft && curve.Words.LastIndexOf(": ", StringComparison.Ordinal) is > 0 and var at
+            ? [curve.Words[..(at + 1)], curve.Words[(at + 2)..]]
+            : [curve.Words];
 
     private static IEnumerable<Curve> CurvesOf(BumpSide side, LengthDisplay unit)
     {
@@ -124,7 +143,8 @@ internal sealed class BumpPanel
             yield return Svg.Label(Left - 9, _up.At(travel) + 5, Plain(travel), "end");
         }
 
-        yield return Svg.Label((Left + Right) / 2, Bottom + (_titled ? 42 : 37), _titled ? $"toe at the gauge, {unit}; right of 0 toe-in, left toe-out" : $"toe at the gauge, {unit}; toe-in to the right", "middle");
+        string toward = _titled ? "right of 0 toe-in, left toe-out" : "toe-in to the right";
+        yield return Svg.Label((Left + Right) / 2, Bottom + (_titled ? 42 : 37), $"toe at the gauge, {unit}; {toward}", "middle");
         XElement label = Svg.Label(22, (Top + Bottom) / 2, _titled ? $"travel, {unit}; bump above 0" : $"travel, {unit}", "middle");
         label.SetAttributeValue("transform", $"rotate(-90 22 {N((Top + Bottom) / 2)})");
         yield return label;

@@ -21,17 +21,20 @@ internal static class BumpSketch
         yield return new string(' ', LabelWidth) + $"{name} toe-out".PadRight(Half) + "0" + $"toe-in {name}".PadLeft(Half);
         double gap = points.Zip(points.Skip(1), (high, low) => high.Travel.Millimeters - low.Travel.Millimeters).Min();
         double span = points[0].Travel.Millimeters - points[^1].Travel.Millimeters;
-        int rows = span / gap < MostRows ? (int)Math.Round(span / gap) : points.Length - 1;
+        int rows = span / gap < MostRows ? Nearest(span / gap) : points.Length - 1;
         for (int row = 0; row <= rows; row++)
         {
             int index = rows == points.Length - 1
                 ? row
-                : Array.FindIndex(points, point => (int)Math.Round((points[0].Travel.Millimeters - point.Travel.Millimeters) / gap) == row);
+                : Array.FindIndex(points, point => Nearest((points[0].Travel.Millimeters - point.Travel.Millimeters) / gap) == row);
             yield return index < 0
                 ? new string(' ', LabelWidth) + new string(' ', Half) + SketchGrid.Wall
                 : Line(sentences.Travel(points[index].Travel), curves.Select(curve => At(curve, points[index].Travel)), most);
         }
     }
+
+    /// <summary>Halves always go up, so that travels a gap apart or more never share a row; a hair below a half is one too.</summary>
+    private static int Nearest(double rows) => (int)Math.Floor(rows + 0.5 + 1e-9);
 
     /// <summary>What the signs mean.</summary>
     public static string Legend(bool fitted, bool then) =>

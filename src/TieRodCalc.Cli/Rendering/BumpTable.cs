@@ -37,5 +37,5 @@ internal static class BumpTable
         size.AsSpan().IndexOfAnyInRange('1', '9') < 0 || toe.Value == 0 ? size : $"{size} toe-{(toe.Value > 0 ? "in" : "out")}";
 
     private static string Row(params string[] cells) =>
-        string.Concat(cells.Select((cell, index) => cell.PadRight(s_widths[index]))).TrimEnd();
+        string.Concat(cells.Select((cell, index) => cell.Length < s_widths[index] ? cell.PadRight(s_widths[index]) : cell + " ")).TrimEnd();
 }
