@@ -14,6 +14,7 @@ public sealed partial class DocumentCommandTests
         (@"(?<=--with )(NAME|REMEDY)", "longer-sleeve"),
         (@"(?<=--rod )NAME", "left"),
         (@"(?<=^choose )JOB", "catalog-samples/jobs/car-27-choose.yaml"),
+        (@"(?<=^bump )JOB", "catalog-samples/jobs/car-27-bump.yaml"),
         (@"(?<=^asbuilt )JOB", "catalog-samples/jobs/car-27-built.yaml"),
         (@"JOB(?=.*--with)", "catalog-samples/jobs/car-27-short-sleeve.yaml"),
         (@"\b(JOB|FILE)\b…?", Sample),

@@ -43,6 +43,7 @@ public sealed class DocumentTests
 
     [Theory]
     [InlineData("toe-over-turns.svg", "toe catalog-samples/jobs/car-27.yaml")]
+    [InlineData("toe-over-travel.svg", "bump catalog-samples/jobs/car-27-bump.yaml")]
     [InlineData("rod-left.svg", "plan catalog-samples/jobs/car-27.yaml --rod left")]
     [InlineData("rod-not-buildable.svg", "plan catalog-samples/jobs/car-27-short-sleeve.yaml")]
     public void The_shown_picture_is_real(string picture, string command)
