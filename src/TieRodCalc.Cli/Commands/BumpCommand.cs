@@ -30,8 +30,10 @@ internal static class BumpCommand
         Command command = source.AddTo(new Command(
             "bump",
             "Read a bump gauge's sheet: how far a wheel steers itself, and what to change.\n"
-            + "Toe change per inch of travel with its grade; how much higher or lower the outer joint and how much longer or shorter the rod "
-            + "would have to be, and whether the rod can be made so; with the corner's points the exact curve and the swing of the joints.\n"
+            + "Toe change per inch of travel with its grade; how much higher or lower the outer joint and how much longer or shorter "
+            + "the rod "
+            + "would have to be, and whether the rod can be made so; with the corner's points the exact curve and the swing of the "
+            + "joints.\n"
             + "Example: tierodcalc bump catalog-samples/jobs/car-27-bump.yaml --side left"));
         command.Add(side);
         picture.AddTo(command);
@@ -76,7 +78,8 @@ internal static class BumpCommand
         if (!asked.Any(Told))
         {
             string of = only is null ? string.Empty : $" of the {only} wheel";
-            return $"tierodcalc: the job gives no readings{of} and no points of {(only is null ? "a" : "its")} corner. Write them under 'bump:', a "
+            return $"tierodcalc: the job gives no readings{of} and no points of {(only is null ? "a" : "its")} corner. Write them "
+                + "under 'bump:', a "
                 + $"sheet a line:\n  - {{side: {only ?? "left"}, {Example}\n";
         }
 
@@ -84,7 +87,8 @@ internal static class BumpCommand
         {
             if (RodsOf(rods, side) is { Length: > 1 } many)
             {
-                return $"tierodcalc: {many.Length} rods are on the {Names.Of(side)}: {string.Join(", ", many.Select(rod => rod.Name))}. Choose one "
+                return $"tierodcalc: {many.Length} rods are on the {Names.Of(side)}: "
+                    + $"{string.Join(", ", many.Select(rod => rod.Name))}. Choose one "
                     + "with --rod.\n";
             }
         }

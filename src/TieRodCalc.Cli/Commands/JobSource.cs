@@ -71,7 +71,8 @@ internal sealed class JobSource
             return null;
         }
 
-        return (rodless && job.Rods.Count == 0 ? [] : Chosen(job, parsed.GetValue(_rods)!, path, planned, terminal)) is { } rods ? (reading, rods) : null;
+        List<JobRod>? rods = rodless && job.Rods.Count == 0 ? [] : Chosen(job, parsed.GetValue(_rods)!, path, planned, terminal);
+        return rods is null ? null : (reading, rods);
     }
 
     /// <summary>

@@ -68,7 +68,9 @@ internal static class BumpJson
             JsonNumber.Of(step.ToeChange.Degrees),
             JsonNumber.Mm(step.AtGauge),
             JsonNumber.Mm(step.PerInch),
-            plates is { } width ? JsonNumber.Mm(Toe.AtPlates(ToeAt(sheet, step.To), width) - Toe.AtPlates(ToeAt(sheet, step.From), width)) : null)),
+            plates is { } width
+                ? JsonNumber.Mm(Toe.AtPlates(ToeAt(sheet, step.To), width) - Toe.AtPlates(ToeAt(sheet, step.From), width))
+                : null)),
     ];
 
     private static Angle ToeAt(BumpSheetFindings sheet, Length travel) => sheet.At(travel)!.Value.Toe;

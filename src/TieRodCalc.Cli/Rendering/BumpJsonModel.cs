@@ -33,7 +33,8 @@ internal sealed record BumpSideJson(
     BumpCornerJson? Corner,
     IReadOnlyList<BumpWarningJson> Warnings);
 
-internal sealed record BumpStepJson(double FromMm, double ToMm, double ToeChangeDeg, double AtGaugeMm, double PerInchAtGaugeMm, double? AtPlatesMm);
+internal sealed record BumpStepJson(
+    double FromMm, double ToMm, double ToeChangeDeg, double AtGaugeMm, double PerInchAtGaugeMm, double? AtPlatesMm);
 
 internal sealed record BumpGradeLimitsJson(double VeryGoodMm, double FeltMm, double StronglyFeltMm, double SpacingMm);
 

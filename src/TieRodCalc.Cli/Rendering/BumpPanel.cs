@@ -38,7 +38,8 @@ internal sealed class BumpPanel
         _unit = unit;
         _titled = titled;
         _curves = [.. CurvesOf(side, unit)];
-        Words = [$"{Names.Of(side.Side)} wheel{(side.Rod is { } rod ? $", rod {rod.Name}" : string.Empty)}", .. _curves.Select(curve => curve.Words)];
+        string rod = side.Rod is { } known ? $", rod {known.Name}" : string.Empty;
+        Words = [$"{Names.Of(side.Side)} wheel{rod}", .. _curves.Select(curve => curve.Words)];
         // Without a curve the scales are of nothing, and nothing is drawn by them.
         BumpPoint[] points = [default, .. _curves.SelectMany(curve => curve.Points)];
         double most = Math.Max(points.Max(point => Math.Abs(In(point.AtGauge))), In(Length.FromMillimeters(0.1)));
@@ -64,7 +65,8 @@ internal sealed class BumpPanel
     private double Top => _up.Last;
 
     public IEnumerable<XElement> Draw() => _curves.Count == 0
-        ? Title().Append(Svg.Label(20, 2 * LineHeight + 8, "nothing to draw: no readings, and the corner is not computed or does not reach its travel"))
+        ? Title().Append(Svg.Label(20, 2 * LineHeight + 8, "nothing to draw: no readings, and the corner is not computed or does not "
+            + "reach its travel"))
         : (_titled ? Title() : []).Concat(Axes()).Concat(_curves.SelectMany(Drawn));
 
     private IEnumerable<XElement> Title()
@@ -100,7 +102,8 @@ internal sealed class BumpPanel
 
         if (side.Review?.WithBest is { } best)
         {
-            yield return new Curve(MarkKind.None, best.Points, "10 4 2 4", $"by the points with the best moves, worst {sentences.PerInch(best.Worst)}");
+            yield return new Curve(MarkKind.None, best.Points, "10 4 2 4", "by the points with the best moves, worst "
+                + $"{sentences.PerInch(best.Worst)}");
         }
 
         if (side.Findings is not { } findings)
@@ -168,7 +171,8 @@ internal sealed class BumpPanel
             "circle", [("cx", N(x)), ("cy", N(y)), ("r", "4"), ("fill", "black"), ("stroke", "black"), ("stroke-width", "1")]),
         MarkKind.Then => Svg.Element(
             "rect",
-            [("x", N(x - 5)), ("y", N(y - 5)), ("width", "10"), ("height", "10"), ("fill", "white"), ("stroke", "black"), ("stroke-width", "1.6")]),
+            [("x", N(x - 5)), ("y", N(y - 5)), ("width", "10"), ("height", "10"), ("fill", "white"),
+            ("stroke", "black"), ("stroke-width", "1.6")]),
         _ => Svg.Path("M0 0", 0),
     };
 

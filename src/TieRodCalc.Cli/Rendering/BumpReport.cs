@@ -12,7 +12,9 @@ internal sealed record BumpReport(Job Job, IReadOnlyList<BumpSide> Sides, IReadO
     /// <summary>Whether the readings suffice and what they ask for can be made.</summary>
     public bool Holds => Sides.All(side => side.Holds);
 
-    /// <summary>What one side has to tell: its sheets, the rod on it, and its corner; null where the job has neither sheets nor corner.</summary>
+    /// <summary>
+    /// What one side has to tell: its sheets, the rod on it, and its corner; null where the job has neither sheets nor corner.
+    /// </summary>
     /// <param name="job">The job.</param>
     /// <param name="side">The side.</param>
     /// <param name="rod">The rod of that side, or null.</param>
@@ -47,7 +49,9 @@ internal sealed record BumpReport(Job Job, IReadOnlyList<BumpSide> Sides, IReadO
         };
     }
 
-    /// <summary>The plan of the rod with the length that an advice asks for; null where none is asked for or the parts are not named.</summary>
+    /// <summary>
+    /// The plan of the rod with the length that an advice asks for; null where none is asked for or the parts are not named.
+    /// </summary>
     private static RodRelength? Relength(JobRod? rod, BumpAdvice? advice) =>
         rod is { Rod: { } parts, Request: { } request } && advice is { Rounded.RodLonger.Value: not 0 }
             ? RodRelength.Of(parts, request, rod.Built, advice.RoundedLength)

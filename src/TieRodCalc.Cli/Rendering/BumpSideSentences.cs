@@ -14,7 +14,8 @@ internal static class BumpSideSentences
         if (side.OneRod)
         {
             yield return ("one-rod",
-                "One rod joins both wheels and moves with the axle: it is not what steers them over travel. What the drag link would have to be, "
+                "One rod joins both wheels and moves with the axle: it is not what steers them over travel. What the drag link would "
+                    + "have to be, "
                 + "is not told.");
         }
 
@@ -23,12 +24,14 @@ internal static class BumpSideSentences
         if (wanting && !side.OneRod && side.Present is null)
         {
             yield return ("rod-not-given",
-                $"Height and length are not told: that needs a rod of this side with its length. Write one under 'rods', with side: {wheel}.");
+                "Height and length are not told: that needs a rod of this side with its length. Write one under 'rods', with side: "
+                    + $"{wheel}.");
         }
         else if (wanting && !side.OneRod)
         {
             yield return ("steering-not-given",
-                $"Height and length are not told: that needs the steering of the {wheel} wheel, its 'arm' and 'joint' or its points. Write it under "
+                $"Height and length are not told: that needs the steering of the {wheel} wheel, its 'arm' and 'joint' or its points. "
+                    + "Write it under "
                 + "'steering'.");
         }
 
@@ -40,20 +43,23 @@ internal static class BumpSideSentences
         if (side.PointsDisagree(out Length most))
         {
             yield return ("points-disagree",
-                $"Readings and points contradict each other, by {LengthFormat.Fine(most, unit)} at the gauge: a point is wrong, or the readings are. "
+                $"Readings and points contradict each other, by {LengthFormat.Fine(most, unit)} at the gauge: a point is wrong, or "
+                    + "the readings are. "
                 + "Do not act on either before that is found.");
         }
 
         if (side.Findings is not null && !side.OneRod && side.Present is not null && side.Rod?.Built?.CenterToCenter is null
             && side.Rod?.Request is not null)
         {
-            yield return ("present-length-planned", "The rod's length was not measured: the planned one was taken. Write it in 'built' once it is measured.");
+            yield return ("present-length-planned", "The rod's length was not measured: the planned one was taken. Write it in "
+                + "'built' once it is measured.");
         }
 
         if (side.PointsOfAnotherRod)
         {
             yield return ("points-at-other-length",
-                $"The points of the joints are {LengthFormat.Both(side.PointsApart, unit)} off the rod's length: they were measured with another rod, "
+                $"The points of the joints are {LengthFormat.Both(side.PointsApart, unit)} off the rod's length: they were measured "
+                    + "with another rod, "
                 + "or one of them is wrong.");
         }
 

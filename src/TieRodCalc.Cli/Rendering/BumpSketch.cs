@@ -41,7 +41,8 @@ internal static class BumpSketch
         "o measured" + (fitted ? "   + two terms" : string.Empty) + (then ? "   x with the change" : string.Empty);
 
     private static double? At(IReadOnlyList<BumpPoint> curve, Length travel) =>
-        curve.Where(point => point.Travel.Millimeters == travel.Millimeters).Select(point => (double?)point.AtGauge.Millimeters).FirstOrDefault();
+        curve.Where(point => point.Travel.Millimeters == travel.Millimeters)
+            .Select(point => (double?)point.AtGauge.Millimeters).FirstOrDefault();
 
     /// <summary>One row; a later sign covers an earlier one.</summary>
     private static string Line(string label, IEnumerable<double?> values, double most)

@@ -1,3 +1,4 @@
+using System.Globalization;
 using TieRodCalc.Steering;
 using TieRodCalc.Text;
 using UnitsNet;
@@ -18,7 +19,7 @@ internal static class BumpTable
             yield return Row(
                 sentences.Travel(point.Travel),
                 Signed(LengthFormat.Fine(point.AtGauge.Abs(), unit), point.Toe),
-                Signed(point.Toe.Degrees.ToString("0.000", System.Globalization.CultureInfo.InvariantCulture).TrimStart('-') + " deg", default),
+                Signed(point.Toe.Degrees.ToString("0.000", CultureInfo.InvariantCulture).TrimStart('-') + " deg", default),
                 plates is { } width ? LengthFormat.Fine(Toe.AtPlates(point.Toe, width).Abs(), unit) : string.Empty,
                 StepTo(sheet, point) is not { } step ? string.Empty
                     : Signed(

@@ -90,7 +90,8 @@ internal sealed class BumpText
             string which = findings.Sheets.Count == 1 ? "What was read"
                 : string.Create(CultureInfo.InvariantCulture, $"What was read, sheet {index + 1} of {findings.Sheets.Count}");
             _page.Heading(newest ? which : $"{which}: worst {_sentences.PerInch(sheet.Worst.PerInch)}, {Names.Of(sheet.Grade)}");
-            string zeroed = sheet.Sheet.Zeroed == IndicatorZero.Once ? "zeroed once, at ride height" : "zeroed at each step, outward from ride height";
+            string zeroed = sheet.Sheet.Zeroed == IndicatorZero.Once ? "zeroed once, at ride height" : "zeroed at each step, outward "
+                + "from ride height";
             string resolution = sheet.Sheet.Resolution is { } least
                 ? $"; resolution {LengthFormat.Fine(least, _unit)}"
                 : string.Empty;
@@ -139,7 +140,8 @@ internal sealed class BumpText
         {
             _page.Row(
                 "as measured",
-                $"between the sheets, raising did {Percent(measured.Raising)} of what is computed, length {Percent(measured.Length)}; the changes "
+                $"between the sheets, raising did {Percent(measured.Raising)} of what is computed, length {Percent(measured.Length)}; "
+                    + "the changes "
                     + "go by that, as far as the sheets tell it better");
         }
 
@@ -167,7 +169,8 @@ internal sealed class BumpText
             bool away = advice.Rounded.RodLonger > UnitsNet.Length.Zero;
             _page.Row(
                 "inner joint",
-                $"moves {Length(advice.Rounded.RodLonger.Abs())} along the rod, {(away ? "away from" : "toward")} the wheel, so that the outer "
+                $"moves {Length(advice.Rounded.RodLonger.Abs())} along the rod, {(away ? "away from" : "toward")} the wheel, so that "
+                    + "the outer "
                     + "joint and the toe stay");
         }
     }
@@ -180,7 +183,8 @@ internal sealed class BumpText
         }
 
         _page.Point(
-            "Then set the toe again, read a second sheet, and write down in 'then' what was changed: the next answer goes by what the change "
+            "Then set the toe again, read a second sheet, and write down in 'then' what was changed: the next answer goes by what the "
+                + "change "
                 + "did. A first correction leaves about a sixth of the toe change, on one corner in ten a third (invented corners).");
     }
 
@@ -253,7 +257,8 @@ internal sealed class BumpText
             _page.Row("thread showing then", solution.Outer is { } outer
                 ? $"{Length(solution.Inner.Showing)} inner, {Length(outer.Showing)} outer"
                 : Length(solution.Inner.Showing));
-            _page.Sentence("The limits hold over the adjustment that the job asks for. Put the length into the job and plan it before cutting.");
+            _page.Sentence("The limits hold over the adjustment that the job asks for. Put the length into the job and plan it before "
+                + "cutting.");
         }
         else if (made.AsMade is { } refused)
         {
@@ -269,7 +274,8 @@ internal sealed class BumpText
         else
         {
             _page.Sentence(
-                "The cuts are not in 'built', and the plan of the rod as it is gives none: write what is cut off each end into 'built', and ask again.");
+                "The cuts are not in 'built', and the plan of the rod as it is gives none: write what is cut off each end into "
+                    + "'built', and ask again.");
         }
     }
 

@@ -34,7 +34,8 @@ internal static class BumpRules
         }
 
         // At least one of them is said: the usual ones stand in order.
-        (string at, string must, (string Key, Length Value) other) = map.Has(more.Key) ? (more.Key, "above", less) : (less.Key, "below", more);
+        (string at, string must, (string Key, Length Value) other) =
+            map.Has(more.Key) ? (more.Key, "above", less) : (less.Key, "below", more);
         string unsaid = map.Has(other.Key) ? string.Empty : ", where the job says no other";
         map.Findings.Problem(
             map.SpanOf(at), $"'{at}' must lie {must} '{other.Key}', {LengthFormat.Decimal(other.Value, LengthDisplay.Inch)}{unsaid}");

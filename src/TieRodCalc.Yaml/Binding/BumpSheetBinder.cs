@@ -161,7 +161,8 @@ internal static class BumpSheetBinder
             string added = sheet.Zeroed == IndicatorZero.EachStep ? ", added up from ride height," : string.Empty;
             left[wrong].Map.Findings.Problem(
                 left[wrong].Map.Span,
-                $"rear less front{added} is more than half of the spacing of the indicators: check the units, the decimal points and the signs");
+                $"rear less front{added} is more than half of the spacing of the indicators: check the units, the decimal points and "
+                    + "the signs");
             left.RemoveAt(wrong);
         }
     }

@@ -71,7 +71,8 @@ internal static class CornerBinder
         {
             map.Findings.Note(
                 map.SpanOf("wheel"),
-                $"the wheel center lies no further to the {Names.Of(side)} than the lower ball joint; y points to the car's left: check its sign");
+                $"the wheel center lies no further to the {Names.Of(side)} than the lower ball joint; y points to the car's left: "
+                    + "check its sign");
         }
 
         CornerGeometry geometry = CornerGeometry.FromPoints(side, low, high, rod.Outer, rod.Inner, center);
@@ -91,7 +92,8 @@ internal static class CornerBinder
         CornerFault.BallsMeet => (upper.Map.SpanOf("ball"), "the upper ball joint is nearer than 1 mm to the lower one"),
         CornerFault.UprightInLine => (
             upper.Map.SpanOf("ball"),
-            "the upper arm stands in line with the upright between the ball joints: which way the corner moves from there is not determined"),
+            "the upper arm stands in line with the upright between the ball joints: which way the corner moves from there is not "
+                + "determined"),
         CornerFault.RodInLine => (
             rod.InnerAt, "the rod is in line with the steer axis through the corner's ball joints: it does not hold the wheel's toe there"),
         CornerFault.WheelDoesNotRise => (
@@ -107,7 +109,8 @@ internal static class CornerBinder
             (string ball, Length most) = low > high ? ("lower", low) : ("upper", high);
             map.Findings.Note(
                 key,
-                $"the steer axis of the {Names.Of(side)} wheel in 'steering' passes {Wording.Mm(most)} from the corner's {ball} ball joint; "
+                $"the steer axis of the {Names.Of(side)} wheel in 'steering' passes {Wording.Mm(most)} from the corner's {ball} ball "
+                    + "joint; "
                     + "the toe of 'bump' goes by the ball joints");
         }
     }

@@ -37,7 +37,8 @@ internal sealed class SwingNotes
         {
             file.Findings.Note(
                 span,
-                $"'{key}' is checked by 'bump' and 'plan' only where the job gives the points of the rod's corner, in 'corner' and 'steering'");
+                $"'{key}' is checked by 'bump' and 'plan' only where the job gives the points of the rod's corner, in 'corner' and "
+                    + "'steering'");
         }
     }
 }

@@ -92,7 +92,9 @@ internal sealed class BumpAdvisor(
 
     private double LongerOf(double other) => length * length * (1 / length - 1 / other);
 
-    /// <summary>Of a reading: that of the indicators, or what the readings themselves show about a smooth curve where that is more.</summary>
+    /// <summary>
+    /// Of a reading: that of the indicators, or what the readings themselves show about a smooth curve where that is more.
+    /// </summary>
     private double Noise(double resolution) => Math.Max(resolution, terms.ScatterAbout(curve) ?? 0);
 
     private double Error(double[]? weights, double noise) => weights is null ? 0 : Coverage * curve.ErrorOf(weights, noise);

@@ -1,6 +1,8 @@
 namespace TieRodCalc.Steering;
 
-/// <summary>A bump sheet as toe over travel, in millimeters and radians, from the lowest travel to the highest; ride height is left out.</summary>
+/// <summary>
+/// A bump sheet as toe over travel, in millimeters and radians, from the lowest travel to the highest; ride height is left out.
+/// </summary>
 internal sealed class BumpCurve
 {
     private readonly int[] _order;

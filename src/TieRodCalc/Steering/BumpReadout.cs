@@ -145,7 +145,12 @@ internal sealed class BumpReadout
         }
 
         BumpAdvisor advisor = new(
-            Newest, terms, Learn(wheel, now - longer, out MeasuredEffect? measured), now - longer, (raised, now), Millimeters.Of(_request.Shim));
+            Newest,
+            terms,
+            Learn(wheel, now - longer, out MeasuredEffect? measured),
+            now - longer,
+            (raised, now),
+            Millimeters.Of(_request.Shim));
         BumpAdvice? both = advisor.Both();
         if (both is null)
         {

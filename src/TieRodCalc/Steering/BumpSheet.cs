@@ -71,7 +71,9 @@ public sealed record BumpSheet
     /// <summary>What was changed after this sheet was read.</summary>
     public BumpChange Then { get; init; }
 
-    /// <summary>The first reading that no wheel gives, or null: at a travel of zero, at one that is there already, or beyond 30 degrees.</summary>
+    /// <summary>
+    /// The first reading that no wheel gives, or null: at a travel of zero, at one that is there already, or beyond 30 degrees.
+    /// </summary>
     public int? FirstWrong
     {
         get

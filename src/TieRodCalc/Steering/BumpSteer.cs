@@ -4,9 +4,9 @@ namespace TieRodCalc.Steering;
 
 /// <summary>Reads bump sheets: how far a wheel steers itself over its travel, and what change of its rod's joints ends that.</summary>
 /// <remarks>
-/// With <c>L</c> the rod's length, <c>r</c> what it gets longer by for a radian of toe-in, <c>e = r toe</c>, and <c>e1</c> and <c>e2</c> its
-/// first and second derivative over travel at ride height: raise the outer joint by <c>L e1</c>, and <c>1 / L_wanted = 1 / L + e2</c>.
-/// The derivation is in docs/bump.md.
+/// With <c>L</c> the rod's length, <c>r</c> what it gets longer by for a radian of toe-in, <c>e = r toe</c>, and <c>e1</c> and
+/// <c>e2</c> its first and second derivative over travel at ride height: raise the outer joint by <c>L e1</c>, and
+/// <c>1 / L_wanted = 1 / L + e2</c>. The derivation is in docs/bump.md.
 /// </remarks>
 public static class BumpSteer
 {

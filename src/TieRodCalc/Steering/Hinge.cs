@@ -3,7 +3,9 @@ namespace TieRodCalc.Steering;
 /// <summary>A point that turns about an axis: <c>center + radius (cos(angle) start + sin(angle) ahead)</c>; angle 0 as it stands.</summary>
 internal readonly record struct Hinge(Vector Center, Vector Start, Vector Ahead, double Radius)
 {
-    /// <summary>The hinge of an arm; its radius is 0 where the ball joint lies on the axis, and not finite where there is no axis.</summary>
+    /// <summary>
+    /// The hinge of an arm; its radius is 0 where the ball joint lies on the axis, and not finite where there is no axis.
+    /// </summary>
     public static Hinge Of(Wishbone arm)
     {
         Vector first = arm.First.Millimeter;

@@ -17,7 +17,10 @@ public readonly record struct MoveRange(Length Less, Length More)
 /// <param name="Rod">The inner joint along the rod: the rod shorter and longer.</param>
 public sealed record MoveLimits(MoveRange Outer, MoveRange Inner, MoveRange Rod)
 {
-    /// <summary>What is taken where nothing is said: the outer joint 25 mm, the rod 50 mm each way, the inner joint's height kept. Our own choice.</summary>
+    /// <summary>
+    /// What is taken where nothing is said: the outer joint 25 mm, the rod 50 mm each way, the inner joint's height kept. Our
+    /// own choice.
+    /// </summary>
     public static MoveLimits Usual { get; } =
         new(MoveRange.EachWay(Length.FromMillimeters(25)), default, MoveRange.EachWay(Length.FromMillimeters(50)));
 }

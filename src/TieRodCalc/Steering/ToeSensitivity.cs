@@ -54,7 +54,9 @@ internal sealed class ToeSensitivity
             _slope.Learned(pair.Change, pair.After.Slope - pair.Before.Slope, pair.SlopeError),
             _curvature.Learned(pair.Change, pair.After.Curvature - pair.Before.Curvature, pair.CurvatureError));
 
-    /// <summary>Whether two sheets that contradict what is known would not, had the indicators of the second one grown the other way.</summary>
+    /// <summary>
+    /// Whether two sheets that contradict what is known would not, had the indicators of the second one grown the other way.
+    /// </summary>
     public bool WouldAgreeReversed(SheetPair pair) => !Contradicts(pair, sense: -1);
 
     /// <summary>The toe that a change adds at a travel.</summary>
@@ -66,7 +68,9 @@ internal sealed class ToeSensitivity
         !_slope.Explains(pair.Change, sense * pair.After.Slope - pair.Before.Slope, pair.SlopeError)
         || !_curvature.Explains(pair.Change, sense * pair.After.Curvature - pair.Before.Curvature, pair.CurvatureError);
 
-    /// <summary>Two sheets in a row, with what was changed between them, and the standard errors of the differences of their terms.</summary>
+    /// <summary>
+    /// Two sheets in a row, with what was changed between them, and the standard errors of the differences of their terms.
+    /// </summary>
     internal readonly record struct SheetPair(
         ToeTerms Before, ToeTerms After, (double Raise, double Longer) Change, double SlopeError, double CurvatureError);
 

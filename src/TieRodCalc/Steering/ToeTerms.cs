@@ -32,7 +32,9 @@ internal sealed record ToeTerms(double Slope, double Curvature, double[] SlopeWe
 
     public static double Dot(double[] weights, double[] values) => weights.Zip(values, (weight, value) => weight * value).Sum();
 
-    /// <summary>What the two terms leave of the readings of a curve: root of the mean square, at the gauge; and that of the readings.</summary>
+    /// <summary>
+    /// What the two terms leave of the readings of a curve: root of the mean square, at the gauge; and that of the readings.
+    /// </summary>
     public (double Left, double All) Misses(BumpCurve curve)
     {
         double[] left = [.. curve.Travel.Select((z, index) => curve.Toe[index] - At(z))];

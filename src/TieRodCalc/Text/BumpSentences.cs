@@ -24,20 +24,23 @@ public sealed class BumpSentences(LengthDisplay unit)
         return warning.Code switch
         {
             BumpWarningCode.TooFewReadings =>
-                "One reading cannot tell a wrong height from a wrong length: read at least one travel in bump and one in droop, better two each.",
+                "One reading cannot tell a wrong height from a wrong length: read at least one travel in bump and one in droop, "
+                    + "better two each.",
             BumpWarningCode.NothingToCheckBy =>
                 "Two readings are matched exactly by one height and one length, so nothing checks them: a slip in one of them is not seen. "
                 + "Read two travels more.",
             BumpWarningCode.OneSided =>
                 "All readings are on one side of ride height: the other side is not known, and height and length are told apart poorly.",
             BumpWarningCode.ResolutionNotGiven =>
-                "The gauge has no resolution: what the changes may be off by, and whether sheets agree with each other, was not checked. Write "
+                "The gauge has no resolution: what the changes may be off by, and whether sheets agree with each other, was not "
+                    + "checked. Write "
                 + "resolution: 0.001 in, say, in 'gauge'.",
             BumpWarningCode.ReadingsScatter =>
                 $"The readings do not lie on a smooth curve: they miss one by {value} at the gauge, which the indicators do not explain. "
                 + "Look for play, a slipped plate or a slip of the pen, and read again.",
             BumpWarningCode.TwoTermsMiss =>
-                $"A wrong height and a wrong length do not explain these readings: fitted, they leave {value} at the gauge, more than half of what "
+                $"A wrong height and a wrong length do not explain these readings: fitted, they leave {value} at the gauge, more than "
+                    + "half of what "
                 + "was read. Look for a slip of the pen, a wrong sign or something loose, and read again with more steps.",
             BumpWarningCode.HeightNotTold =>
                 $"Height: the readings cannot tell this change from none (± {value}); the joint stays where it is.",
@@ -45,24 +48,30 @@ public sealed class BumpSentences(LengthDisplay unit)
                 $"Length: the readings cannot tell this change from none (± {value}); the rod keeps its length. More travel, or a finer "
                 + "indicator, would tell.",
             BumpWarningCode.NoLengthDoes =>
-                "No rod of any length swings as the outer joint would have to go: its path bends the other way. Another place of the joints has "
+                "No rod of any length swings as the outer joint would have to go: its path bends the other way. Another place of the "
+                    + "joints has "
                 + "to be found.",
             BumpWarningCode.FarChange =>
-                "The change is more than a quarter of the rod. So far the reading cannot be trusted: check the readings and the gauge; if they are right, "
+                "The change is more than a quarter of the rod. So far the reading cannot be trusted: check the readings and the "
+                    + "gauge; if they are right, "
                 + "go a part of the way, and read again.",
             BumpWarningCode.WheelNotGiven =>
-                "Height and length are not told: that needs the steering of this wheel ('arm' and 'joint', or points) and a rod of this side with "
+                "Height and length are not told: that needs the steering of this wheel ('arm' and 'joint', or points) and a rod of "
+                    + "this side with "
                 + "its length.",
             BumpWarningCode.RodInLine =>
                 "Height and length are not told: the rod is in line with the steer axis.",
             BumpWarningCode.SheetsContradict =>
-                $"Sheets {sheet} and {next} contradict each other: what was changed between them does not explain how they differ. One of them, or "
+                $"Sheets {sheet} and {next} contradict each other: what was changed between them does not explain how they differ. "
+                    + "One of them, or "
                 + "what was written down as changed, is wrong. Nothing was taken from this pair.",
             BumpWarningCode.SheetsContradictSense =>
-                $"Sheets {sheet} and {next} contradict each other, and would not if the indicators had grown the other way in sheet {next}: see "
+                $"Sheets {sheet} and {next} contradict each other, and would not if the indicators had grown the other way in sheet "
+                    + $"{next}: see "
                 + "'grows'. Nothing was taken from this pair.",
             BumpWarningCode.GaugeUnusual =>
-                $"The limits of the grade are for a gauge of about a wheel's width; this one is {value} wide, and the same toe reads more on a wide "
+                $"The limits of the grade are for a gauge of about a wheel's width; this one is {value} wide, and the same toe reads "
+                    + "more on a wide "
                 + "one. Give the spacing that the limits hold for: rules: {bump: {spacing: 10 in}}.",
             _ => throw new ArgumentOutOfRangeException(nameof(warning)),
         };
@@ -88,8 +97,10 @@ public sealed class BumpSentences(LengthDisplay unit)
     public string Of(BumpLimits limits, Length spacing)
     {
         ArgumentNullException.ThrowIfNull(limits);
-        return $"under {Bare(limits.VeryGood)} very good, then fair, from {Bare(limits.Felt)} felt by the driver, above {Bare(limits.StronglyFelt)} "
-            + $"strongly felt; {(unit == LengthDisplay.Inch ? "in" : "mm")} per inch of travel at a gauge {LengthFormat.Decimal(spacing, unit)} wide";
+        return $"under {Bare(limits.VeryGood)} very good, then fair, from {Bare(limits.Felt)} felt by the driver, above "
+            + $"{Bare(limits.StronglyFelt)} "
+            + $"strongly felt; {(unit == LengthDisplay.Inch ? "in" : "mm")} per inch of travel at a gauge "
+            + $"{LengthFormat.Decimal(spacing, unit)} wide";
     }
 
     /// <summary>Which way the wheel steers itself: <c>toe-out in bump, toe-in in droop</c>.</summary>
@@ -171,7 +182,8 @@ public sealed class BumpSentences(LengthDisplay unit)
 
         string steered = Millimeters.Of(most.Steer) == 0
             ? string.Empty
-            : $", inner joint steered {LengthFormat.Decimal(most.Steer.Abs(), unit)} to the {(most.Steer > Length.Zero ? "left" : "right")}";
+            : $", inner joint steered {LengthFormat.Decimal(most.Steer.Abs(), unit)} to the "
+                + $"{(most.Steer > Length.Zero ? "left" : "right")}";
         string passed = swing.Holds
             ? string.Empty
             : $": RUNS OUT OF SWING by {ToeFormat.Degrees(swing.MissedBy!.Value)}; a joint that does so bends its shank";
