@@ -13,7 +13,7 @@ public sealed class BumpPageTests
             Page(Height),
             "LEFT WHEEL: TOE-IN IN BUMP, TOE-OUT IN DROOP: FAIR",
             "worst step 0.453 mm per inch of travel, from",
-            "grade under 0.25 very good, from 0.51 felt by the driver, above 0.76 strongly felt; mm per inch of travel at a gauge 254.00 mm wide",
+            "grade under 0.25 very good, then fair, from 0.51 felt by the driver, above 0.76 strongly felt; mm per inch of travel at a gauge 254.00 mm wide",
             "rod now 285.00 mm (~11 7/32 in) center to center, measured",
             "gauge 254.00 mm wide, zeroed once, at ride height; resolution 0.020 mm",
             "TO DO: raise the outer joint 3.00 mm",

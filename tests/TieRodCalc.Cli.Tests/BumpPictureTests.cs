@@ -147,7 +147,7 @@ public sealed partial class BumpPictureTests : IDisposable
         return XDocument.Load(path).Root!;
     }
 
-    private static DrawnBox Box(XElement text)
+    internal static DrawnBox Box(XElement text)
     {
         double down = text.Parent!.Attribute("transform") is { } moved ? Numbers(moved.Value)[1] : 0;
         double width = text.Value.Sum(letter => letter == 'W' ? 0.95 : 0.56) * 14;

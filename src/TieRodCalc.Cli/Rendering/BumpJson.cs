@@ -55,7 +55,7 @@ internal static class BumpJson
             findings is null ? [] : [.. findings.Sheets.Select(Sheet)],
             side.Review is { } review ? Corner(review) : null,
             [
-                .. findings?.Warnings.Select(warning => new BumpWarningJson(Names.Of(warning.Code), sentences.Of(warning))) ?? [],
+                .. findings?.Warnings.Where(BumpSideSentences.IsTold).Select(warning => new BumpWarningJson(Names.Of(warning.Code), sentences.Of(warning))) ?? [],
                 .. BumpSideSentences.Coded(side, job.Units).Select(one => new BumpWarningJson(one.Code, one.Sentence)),
             ]);
     }

@@ -16,6 +16,7 @@ internal sealed class BumpPanel
     private const double Left = 84;
 
     private const double Margin = 64;
+    private const double SmallMargin = 8;
     private const double BelowFrame = 64;
     private const double BelowSmallFrame = 42;
     private const int LineHeight = 19;
@@ -38,12 +39,12 @@ internal sealed class BumpPanel
         _unit = unit;
         _titled = titled;
         _curves = [.. CurvesOf(side, unit)];
-        string rod = side.Rod is { } known ? $", rod {known.Name}" : string.Empty;
-        Words = [$"{Names.Of(side.Side)} wheel{rod}", .. _curves.Select(curve => curve.Words)];
+        string of = side.Rod is { } rod ? $", rod {rod.Name}" : string.Empty;
+        Words = [$"{Names.Of(side.Side)} wheel{of}", .. _curves.Select(curve => curve.Words)];
         // Without a curve the scales are of nothing, and nothing is drawn by them.
         BumpPoint[] points = [default, .. _curves.SelectMany(curve => curve.Points)];
         double most = Math.Max(points.Max(point => Math.Abs(In(point.AtGauge))), In(Length.FromMillimeters(0.1)));
-        _across = new Scale(-1.1 * most, 1.1 * most, Left, width - (titled ? Margin + 20 : 8));
+        _across = new Scale(-1.1 * most, 1.1 * most, Left, width - (titled ? Margin + 20 : SmallMargin));
         double low = points.Min(point => In(point.Travel));
         double high = points.Max(point => In(point.Travel));
         double margin = (high - low) * 0.06;
@@ -52,7 +53,7 @@ internal sealed class BumpPanel
             low - margin,
             high + margin,
             height - (titled ? BelowFrame : BelowSmallFrame),
-            titled ? ((lines + 2) * LineHeight) + 12 : 8);
+            titled ? ((lines + 2) * LineHeight) + 12 : SmallMargin);
     }
 
     /// <summary>What the drawing says, in words.</summary>
@@ -147,7 +148,8 @@ internal sealed class BumpPanel
         }
 
         string toward = _titled ? "right of 0 toe-in, left toe-out" : "toe-in to the right";
-        yield return Svg.Label((Left + Right) / 2, Bottom + (_titled ? 42 : 37), $"toe at the gauge, {unit}; {toward}", "middle");
+        double middle = _titled ? (Left + Right) / 2 : (Right + SmallMargin) / 2;
+        yield return Svg.Label(middle, Bottom + (_titled ? 42 : 37), $"toe at the gauge, {unit}; {toward}", "middle");
         XElement label = Svg.Label(22, (Top + Bottom) / 2, _titled ? $"travel, {unit}; bump above 0" : $"travel, {unit}", "middle");
         label.SetAttributeValue("transform", $"rotate(-90 22 {N((Top + Bottom) / 2)})");
         yield return label;

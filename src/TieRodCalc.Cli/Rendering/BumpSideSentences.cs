@@ -7,6 +7,9 @@ namespace TieRodCalc.Cli.Rendering;
 /// <summary>What is to be minded of a side beside what its sheets warn of: its code and its sentence.</summary>
 internal static class BumpSideSentences
 {
+    /// <summary>Whether a warning is told as it is; that the wheel is not known is told by what is missing of it.</summary>
+    public static bool IsTold(BumpWarning warning) => warning.Code != BumpWarningCode.WheelNotGiven;
+
     public static IEnumerable<string> Of(BumpSide side, LengthDisplay unit) => Coded(side, unit).Select(one => one.Sentence);
 
     public static IEnumerable<(string Code, string Sentence)> Coded(BumpSide side, LengthDisplay unit)

@@ -306,7 +306,7 @@ internal sealed class BumpText
         string[] points =
         [
             .. BumpSideSentences.Of(side, _unit),
-            .. side.Findings?.Warnings.Where(warning => warning.Code != BumpWarningCode.WheelNotGiven).Select(_sentences.Of) ?? [],
+            .. side.Findings?.Warnings.Where(BumpSideSentences.IsTold).Select(_sentences.Of) ?? [],
         ];
         if (points.Length > 0)
         {
