@@ -7,6 +7,11 @@ public sealed class CheckCommandTests : IDisposable
 
     public void Dispose() => Directory.Delete(_folder, recursive: true);
 
+    /// <summary>A job whose rod may be made of any part of its file.</summary>
+    private const string AnyEnd =
+        "tierodcalc: 1\njob: any\nparts: [parts.yaml]\nrods:\n  - {name: r, inner: any, sleeve: any, outer: any, "
+        + "nuts: {inner: any, outer: any}, length: 300 mm, adjust: 0 mm}\n";
+
     [Fact]
     public void A_problem_of_a_part_file_is_reported_once_by_itself_and_through_a_job()
     {
@@ -45,14 +50,15 @@ public sealed class CheckCommandTests : IDisposable
         const string End = "    swing: 9 deg";
         const string Before = "inner_ends:\n  - id: n\n    thread: M16\n    center_to_tip: 9 cm\n    thread_length: 4 cm";
         string parts = Write("parts.yaml", $"tierodcalc: 1\n{Before}\n{End}\n");
+        string job = Write("job.yaml", AnyEnd);
 
-        CommandLine run = CommandLine.Run("check", parts);
+        CommandLine run = CommandLine.Run("check", job);
 
         int column = End.IndexOf("swing", StringComparison.Ordinal) + 1;
         Assert.Equal(0, run.Status);
         Assert.Empty(run.Error);
         Assert.StartsWith(
-            $"{parts}: sound; 1 inner end, 0 sleeves, 0 outer ends, 0 jam nuts, 0 materials\n{parts}:7:{column}: note: ",
+            $"{job}: sound; a job with 1 rod\n{parts}:7:{column}: note: ",
             run.Output,
             StringComparison.Ordinal);
         Assert.EndsWith($"\n    {End}\n    {new string(' ', column - 1)}^^^^^\n", run.Output, StringComparison.Ordinal);
@@ -99,8 +105,8 @@ public sealed class CheckCommandTests : IDisposable
     public void A_note_that_several_files_lead_to_is_shown_once()
     {
         Write("parts.yaml", "tierodcalc: 1\ninner_ends:\n  - {id: n, thread: M16x2, center_to_tip: 90 mm, thread_length: 40 mm, swing: 9 deg}\n");
-        string one = Write("one.yaml", "tierodcalc: 1\njob: one\nparts: [parts.yaml]\nrods: []\n");
-        string two = Write("two.yaml", "tierodcalc: 1\njob: two\nparts: [parts.yaml]\nrods: []\n");
+        string one = Write("one.yaml", AnyEnd);
+        string two = Write("two.yaml", AnyEnd);
 
         Assert.Equal(1, Count(CommandLine.Run("check", one, two).Output, "note: 'swing'"));
     }

@@ -31,6 +31,7 @@ internal sealed class JsonMapping
         mapping.Add("length.uncut_longest_mm", plan.UncutReach?.Longest.Millimeters);
         mapping.AddRemedies(RodRemedies.Of(rod.Rod!, rod.Request!), new RemedySentences(unit));
         mapping.Add("spare", null);
+        mapping.Add("swing", EmptyList);
         mapping.AddBinding(plan.Binding);
         mapping.AddWarnings(plan.Warnings, new PlanSentences(unit));
         if (plan.Solution is { } solution)

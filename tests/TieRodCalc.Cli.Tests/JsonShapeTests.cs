@@ -8,7 +8,7 @@ public sealed class JsonShapeTests
     private static readonly string[] RodKeys =
     [
         "name", "with", "verdict", "reason", "locked", "length", "cut", "joints", "tip_gap_mm", "adjust", "lengthens", "per_turn", "per_half_turn",
-        "per_flat", "start", "least_cut_setting", "binding", "remedies", "worst_case", "spare", "warnings",
+        "per_flat", "start", "least_cut_setting", "binding", "remedies", "worst_case", "spare", "swing", "warnings",
     ];
 
     [Fact]
@@ -54,7 +54,7 @@ public sealed class JsonShapeTests
         JsonElement rod = CommandLine.FirstRod(CheckJobs.W2, expectedStatus: 1);
 
         Assert.Equal(RodKeys, Keys(rod));
-        string[] kept = ["name", "verdict", "reason", "length", "binding", "remedies", "warnings"];
+        string[] kept = ["name", "verdict", "reason", "length", "binding", "remedies", "swing", "warnings"];
         Assert.All(RodKeys.Except(kept), key => Assert.Equal(JsonValueKind.Null, rod.GetProperty(key).ValueKind));
         Assert.All(
             Keys(rod, "length"),
