@@ -138,11 +138,17 @@ internal sealed class BumpText
         AddOther("height and length", side, BumpWork.Both, findings);
         if (findings.Measured is { } measured)
         {
+            // A change that was not made between two sheets was not measured.
+            BumpChange[] made = [.. findings.Sheets.SkipLast(1).Select(sheet => sheet.Sheet.Then)];
+            string[] effects =
+            [
+                .. made.Any(change => change.OuterRaised.Value != 0) ? [$"raising did {Percent(measured.Raising)}"] : Array.Empty<string>(),
+                .. made.Any(change => change.RodLonger.Value != 0) ? [$"length did {Percent(measured.Length)}"] : Array.Empty<string>(),
+            ];
             _page.Row(
                 "as measured",
-                $"between the sheets, raising did {Percent(measured.Raising)} of what is computed, length {Percent(measured.Length)}; "
-                    + "the changes "
-                    + "go by that, as far as the sheets tell it better");
+                $"between the sheets, {string.Join(" and ", effects)} of what is computed; the changes go by that, as far as the sheets tell it "
+                    + "better");
         }
 
         if (side.Advice is { } followed)
