@@ -12,11 +12,12 @@ internal static class Vocabulary
     /// <summary>Signs and words of YAML and of values that no schema has as an example.</summary>
     private static readonly string[] s_others =
     [
-        "- ", ": ", "{", "}", "[", "]", ", ", "\n", "\n  ", "\n    ", "#", "'", "\"", "&a ", "*a", "!t ", "<<: ", "---\n", "...\n", "%YAML 1.2\n",
-        "|\n", ">\n", "? ", "~", "\uFEFF", "\t", "\r\n", "\0", "\u2028",
-        "in", "mm", "cm", "inch", "\"", " LH", " RH", "-LH", "UNC", "UNF", "UNEF", "UN", "UNS", "UNJF", "M", "x", "\u00D7", "-2A", "-2B", "-3A",
-        "-6g", "-6H", "-5g6g", "\u00B1", "+/-", "/", "1/64", " 15/16", "deg", "\u00B0", "ksi", "MPa", "psi", "GPa", "kN", "N", "lbf", "kg", "g",
-        "lb", "USD", "hex ", "round ", "diameters", " out", " in", "-", "+", ".", "0", "9999999999999999999999", "0.0000001", "1e9",
+        "- ", ": ", "{", "}", "[", "]", ", ", "\n", "\n  ", "\n    ", "#", "'", "\"", "&a ", "*a", "!t ", "<<: ", "---\n",
+        "...\n", "%YAML 1.2\n", "|\n", ">\n", "? ", "~", "\uFEFF", "\t", "\r\n", "\0", "\u2028", "in", "mm", "cm", "inch", "\"",
+        " LH", " RH", "-LH", "UNC", "UNF", "UNEF", "UN", "UNS", "UNJF", "M", "x", "\u00D7", "-2A", "-2B", "-3A", "-6g", "-6H",
+        "-5g6g", "\u00B1", "+/-", "/", "1/64", " 15/16", "deg", "\u00B0", "ksi", "MPa", "psi", "GPa", "kN", "N", "lbf", "kg",
+        "g", "lb", "USD", "hex ", "round ", "diameters", " out", " in", "-", "+", ".", "0", "9999999999999999999999",
+        "0.0000001", "1e9",
     ];
 
     /// <summary>Keys, choices and spellings of the schemas.</summary>
@@ -70,6 +71,7 @@ internal static class Vocabulary
         _ => [],
     };
 
-    private static string Line(string word) =>
-        $"\"{string.Concat(Encoding.UTF8.GetBytes(word).Select(b => char.IsAsciiLetterOrDigit((char)b) ? $"{(char)b}" : $"\\x{b:x2}"))}\"\n";
+    private static string Line(string word) => $"\"{string.Concat(Encoding.UTF8.GetBytes(word).Select(Written))}\"\n";
+
+    private static string Written(byte value) => char.IsAsciiLetterOrDigit((char)value) ? $"{(char)value}" : $"\\x{value:x2}";
 }
