@@ -108,6 +108,18 @@ public partial class PackageTests
         });
     }
 
+    [Fact]
+    public void What_goes_with_the_command_names_every_shipped_package_and_has_the_license_that_asks_for_it()
+    {
+        string notices = File.ReadAllText(Path.Combine(SourceTree.Root, "src", "TieRodCalc.Cli", "THIRD-PARTY-NOTICES.txt"));
+        Assert.All(Table(Shipped), row => Assert.Matches($"(?m)^{Regex.Escape($"{row[0]}: {row[^1]}")}( |$)", notices));
+        const string Granted = "Permission is hereby granted";
+        string[] ours = File.ReadAllText(Path.Combine(SourceTree.Root, "LICENSE")).Split(Granted);
+        Assert.Contains(Words(Granted + ours[1]), Words(notices), StringComparison.Ordinal);
+
+        static string Words(string text) => string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+    }
+
     /// <summary>The license that a package says of itself, or null where it names a file or an address.</summary>
     private static string? Said(string manifest) => XDocument.Load(manifest).Descendants()
         .SingleOrDefault(element => element.Name.LocalName == "license" && element.Attribute("type")?.Value == "expression")?.Value;
