@@ -4,8 +4,7 @@ using System.Text.RegularExpressions;
 namespace TieRodCalc.Fuzz;
 
 /// <summary>What the fuzzer starts from: the samples, made small, and the spellings of values of the schemas.</summary>
-/// <param name="root">The folder of the repository.</param>
-internal sealed partial class FirstInputs(string root)
+internal static partial class FirstInputs
 {
     /// <summary>A longer input is mutated at a place that matters too seldom.</summary>
     private const int MostBytes = 4_000;
@@ -15,31 +14,26 @@ internal sealed partial class FirstInputs(string root)
     private const string VersionLine = "tierodcalc: 1\n";
 
     /// <summary>Those of a target.</summary>
-    public IEnumerable<byte[]> Of(Target target) => target.Name switch
+    public static IEnumerable<byte[]> Of(Target target) => (target.Name switch
     {
-        "job" => Jobs().Select(Encoding.UTF8.GetBytes),
-        "parts" => PartFiles().Select(Encoding.UTF8.GetBytes),
-        _ => Values().Distinct().Select(Encoding.UTF8.GetBytes).Where(target.Read),
-    };
+        "job" => Samples("jobs").Concat(WholeJobs()),
+        "parts" => PartFiles(),
+        "figures" => Figures.FirstOnes(),
+        _ => Values().Distinct().Where(value => target.Read(Encoding.UTF8.GetBytes(value))),
+    }).Select(Encoding.UTF8.GetBytes);
 
-    /// <summary>Each sample as it is, and with the parts that it names instead of their file.</summary>
-    private IEnumerable<string> Jobs()
+    /// <summary>The samples with the parts that they name instead of their file.</summary>
+    public static IEnumerable<string> WholeJobs()
     {
-        string parts = Samples("parts").First(file => file.Length < MostBytes)[VersionLine.Length..];
-        foreach (string job in Samples("jobs").Where(file => file.Length < MostBytes))
-        {
-            yield return job;
-            if (job.Contains(PartsLine, StringComparison.Ordinal))
-            {
-                yield return job.Replace(PartsLine, parts, StringComparison.Ordinal);
-            }
-        }
+        string parts = Samples("parts").Single()[VersionLine.Length..];
+        return Samples("jobs").Where(job => job.Contains(PartsLine, StringComparison.Ordinal))
+            .Select(job => job.Replace(PartsLine, parts, StringComparison.Ordinal));
     }
 
     /// <summary>Each small sample, and each of its lists by itself.</summary>
-    private IEnumerable<string> PartFiles()
+    private static IEnumerable<string> PartFiles()
     {
-        foreach (string file in Samples("parts").Where(file => file.Length < MostBytes))
+        foreach (string file in Samples("parts"))
         {
             yield return file;
             foreach (string list in TopLevel().Split(file[VersionLine.Length..]).Where(list => list.Length > 0))
@@ -49,13 +43,14 @@ internal sealed partial class FirstInputs(string root)
         }
     }
 
-    private IEnumerable<string> Values() => Vocabulary.OfSchemas(root)
+    private static IEnumerable<string> Values() => Vocabulary.OfSchemas()
         .Concat(Samples("jobs").Concat(Samples("parts")).SelectMany(file => Scalar().Matches(file)).Select(match => match.Groups[1].Value));
 
-    /// <summary>The samples of a folder, without comments, empty lines and names of parts.</summary>
-    private IEnumerable<string> Samples(string folder) =>
-        Directory.EnumerateFiles(Path.Combine(root, "catalog-samples", folder), "*.yaml").Order(StringComparer.Ordinal)
-            .Select(path => Blank().Replace(PartName().Replace(Comment().Replace(File.ReadAllText(path), ""), ""), "\n").TrimStart('\n'));
+    /// <summary>The small samples of a folder, without comments, empty lines and names of parts.</summary>
+    private static IEnumerable<string> Samples(string folder) =>
+        Directory.EnumerateFiles(Path.Combine(Repository.Root, "catalog-samples", folder), "*.yaml").Order(StringComparer.Ordinal)
+            .Select(path => Blank().Replace(PartName().Replace(Comment().Replace(File.ReadAllText(path), ""), ""), "\n").TrimStart('\n'))
+            .Where(text => text.Length < MostBytes);
 
     [GeneratedRegex("""(?:^|[ ]+)#[^\n]*""", RegexOptions.Multiline)]
     private static partial Regex Comment();

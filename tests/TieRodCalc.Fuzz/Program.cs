@@ -1,10 +1,8 @@
 using System.Diagnostics;
 using System.Globalization;
-using System.Runtime.CompilerServices;
 using SharpFuzz;
 using TieRodCalc.Fuzz;
 
-string root = Root();
 if (args is not [var verb, var name, .. var paths] || Target.All.FirstOrDefault(known => known.Name == name) is not { } target)
 {
     return Usage();
@@ -35,12 +33,12 @@ int WriteInputs(string folder)
     string inputs = Path.Combine(folder, "inputs");
     Directory.CreateDirectory(inputs);
     int count = 0;
-    foreach (byte[] input in new FirstInputs(root).Of(target))
+    foreach (byte[] input in FirstInputs.Of(target))
     {
         File.WriteAllBytes(Path.Combine(inputs, string.Create(CultureInfo.InvariantCulture, $"{++count:000}")), input);
     }
 
-    File.WriteAllText(Path.Combine(folder, "words.dict"), Vocabulary.Dictionary(root));
+    File.WriteAllText(Path.Combine(folder, "words.dict"), Vocabulary.Dictionary());
     Console.WriteLine($"{count} first inputs");
     return count > 0 ? 0 : 1;
 }
@@ -81,7 +79,7 @@ int Replay()
 // The first readings pay for compiling, which is no matter of the input.
 void WarmUp()
 {
-    foreach (byte[] input in new FirstInputs(root).Of(target))
+    foreach (byte[] input in FirstInputs.Of(target))
     {
         _ = target.Read(input);
     }
@@ -94,5 +92,3 @@ static int Usage()
         + $"TARGET: {string.Join(", ", Target.All.Select(target => target.Name))}");
     return 2;
 }
-
-static string Root([CallerFilePath] string here = "") => Path.GetFullPath(Path.Combine(Path.GetDirectoryName(here)!, "..", ".."));

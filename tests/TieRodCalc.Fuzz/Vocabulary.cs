@@ -21,11 +21,10 @@ internal static class Vocabulary
     ];
 
     /// <summary>Keys, choices and spellings of the schemas.</summary>
-    /// <param name="root">The folder of the repository.</param>
-    public static IReadOnlyList<string> OfSchemas(string root)
+    public static IReadOnlyList<string> OfSchemas()
     {
         HashSet<string> words = [];
-        foreach (string path in Directory.EnumerateFiles(Path.Combine(root, "docs", "schema"), "*.json").Order(StringComparer.Ordinal))
+        foreach (string path in Directory.EnumerateFiles(Path.Combine(Repository.Root, "docs", "schema"), "*.json").Order(StringComparer.Ordinal))
         {
             using JsonDocument schema = JsonDocument.Parse(File.ReadAllText(path));
             Gather(schema.RootElement, words);
@@ -35,9 +34,8 @@ internal static class Vocabulary
     }
 
     /// <summary>The dictionary of the fuzzer: a word a line.</summary>
-    /// <param name="root">The folder of the repository.</param>
-    public static string Dictionary(string root) =>
-        string.Concat(OfSchemas(root).Concat(s_others).Where(word => word.Length is > 0 and <= Longest).Distinct().Select(Line));
+    public static string Dictionary() =>
+        string.Concat(OfSchemas().Concat(s_others).Where(word => word.Length is > 0 and <= Longest).Distinct().Select(Line));
 
     /// <summary>The names of properties, and the texts under "enum", "const" and "examples".</summary>
     private static void Gather(JsonElement element, HashSet<string> words)
