@@ -1,6 +1,6 @@
 #!/usr/bin/env bash
 # Coverage-guided fuzzing of one reader: builds it, instruments a copy, lets the fuzzer run, and repeats what it has found.
-# fuzz.sh TARGET SECONDS: length, thread, values, parts, job; or planted, a reader with a fault that must be found.
+# fuzz.sh TARGET SECONDS: length, thread, values, parts, job, figures; or planted, a reader with a fault that must be found.
 # All that it writes is under artifacts/fuzz. Exit status 0 where nothing was found, 1 where something was.
 set -euo pipefail
 target=${1:?usage: fuzz.sh TARGET SECONDS}
@@ -13,7 +13,7 @@ work=$out/$target
 
 command -v afl-fuzz >/dev/null || (apt-get update && apt-get install -y --no-install-recommends afl++)
 
-# The published copy stays as it is, for the replay; the one that is instrumented is a copy of that. FUZZ_BUILT=1 takes those of last time.
+# What is published stays as it is, for the replay; a copy of it is instrumented. FUZZ_BUILT=1 takes those of the last run.
 if [ "${FUZZ_BUILT:-}" != 1 ] || [ ! -d "$out/instrumented" ]; then
   rm -rf "$out/plain" "$out/instrumented"
   dotnet tool restore
@@ -21,8 +21,11 @@ if [ "${FUZZ_BUILT:-}" != 1 ] || [ ! -d "$out/instrumented" ]; then
   cp -r "$out/plain" "$out/instrumented"
   for assembly in TieRodCalc TieRodCalc.Yaml YamlDotNet; do
     dotnet sharpfuzz "$out/instrumented/$assembly.dll"
-    # The tool says nothing where it could not do it, and ends well.
-    ! cmp -s "$out/plain/$assembly.dll" "$out/instrumented/$assembly.dll"
+    # The tool ends well where it could not do it.
+    if cmp -s "$out/plain/$assembly.dll" "$out/instrumented/$assembly.dll"; then
+      echo "$assembly was not instrumented" >&2
+      exit 1
+    fi
   done
 fi
 
