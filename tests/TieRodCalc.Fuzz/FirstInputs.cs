@@ -44,13 +44,13 @@ internal static partial class FirstInputs
     }
 
     private static IEnumerable<string> Values() => Vocabulary.OfSchemas()
-        .Concat(Samples("jobs").Concat(Samples("parts")).SelectMany(file => Scalar().Matches(file)).Select(match => match.Groups[1].Value));
+        .Concat(Samples("jobs").Concat(Samples("parts", int.MaxValue)).SelectMany(file => Scalar().Matches(file)).Select(match => match.Groups[1].Value));
 
-    /// <summary>The small samples of a folder, without comments, empty lines and names of parts.</summary>
-    private static IEnumerable<string> Samples(string folder) =>
+    /// <summary>The samples of a folder that are not too long, without comments, empty lines and names of parts.</summary>
+    private static IEnumerable<string> Samples(string folder, int most = MostBytes) =>
         Directory.EnumerateFiles(Path.Combine(Repository.Root, "catalog-samples", folder), "*.yaml").Order(StringComparer.Ordinal)
             .Select(path => Blank().Replace(PartName().Replace(Comment().Replace(File.ReadAllText(path), ""), ""), "\n").TrimStart('\n'))
-            .Where(text => text.Length < MostBytes);
+            .Where(text => text.Length <= most);
 
     [GeneratedRegex("""(?:^|[ ]+)#[^\n]*""", RegexOptions.Multiline)]
     private static partial Regex Comment();
