@@ -1,4 +1,5 @@
 using System.Globalization;
+using BenchmarkDotNet.Configs;
 using BenchmarkDotNet.Running;
 using TieRodCalc.Benchmarks;
 
@@ -12,5 +13,6 @@ else if (args is ["start", .. string[] repeats])
 }
 else
 {
-    BenchmarkSwitcher.FromAssembly(typeof(PlanBenchmarks).Assembly).Run(args);
+    BenchmarkSwitcher.FromAssembly(typeof(PlanBenchmarks).Assembly).Run(
+        args, ManualConfig.Create(DefaultConfig.Instance).WithBuildTimeout(TimeSpan.FromMinutes(10)));
 }

@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using TieRodCalc.Rods;
 
 namespace TieRodCalc.Planning;
@@ -36,15 +37,39 @@ internal readonly struct SettingProblem
     private readonly EndRoom _outer;
     private readonly bool _oneJoint;
 
-    /// <summary>Sets the problem up; shorter and longer are axial and not negative.</summary>
-    public SettingProblem(in RodDimensions rod, in Turning turning, double axial, double shorter, double longer)
+    /// <summary>Sets the problem up.</summary>
+    public SettingProblem(in RodProblem wanted)
     {
-        Sum = rod.Stretched - axial;
-        TipRoom = rod.Sleeve - rod.TipGap - shorter;
+        RodDimensions rod = wanted.Rod;
+        Turning = new(rod);
+        Motion = Turning.Motion;
+        Axial = rod.Axial(wanted.Target);
+        AxialShorter = Axial - rod.Axial(wanted.Target - wanted.Shorter);
+        AxialLonger = rod.Axial(wanted.Target + wanted.Longer) - Axial;
+        Sum = rod.Stretched - Axial;
+        TipRoom = rod.Sleeve - rod.TipGap - AxialShorter;
         _oneJoint = rod.OneJoint;
-        _inner = EndAt(rod, turning, RodSide.Inner, shorter, longer);
-        _outer = EndAt(rod, turning, RodSide.Outer, shorter, longer);
+        _inner = EndAt(rod, RodSide.Inner);
+        _outer = EndAt(rod, RodSide.Outer);
     }
+
+    /// <summary>What turning does.</summary>
+    public Turning Turning { get; }
+
+    /// <summary>How turning moves the insertions.</summary>
+    public Motion Motion { get; }
+
+    /// <summary>Axial length at the target.</summary>
+    public double Axial { get; }
+
+    /// <summary>How much of axial length the shorter wish takes.</summary>
+    public double AxialShorter { get; }
+
+    /// <summary>How much of axial length the longer wish takes.</summary>
+    public double AxialLonger { get; }
+
+    /// <summary>Whether the wanted adjustment can be had by turning at all.</summary>
+    public bool Adjusts => Turning.Adjusts || AxialShorter + AxialLonger <= Millimeters.Negligible;
 
     /// <summary>What insertions and cuts add up to at the target, <c>K</c>.</summary>
     public double Sum { get; }
@@ -52,7 +77,8 @@ internal readonly struct SettingProblem
     /// <summary>The most that the two insertions may add up to at the target, <c>Q</c>.</summary>
     public double TipRoom { get; }
 
-    public EndRoom this[RodSide side] => side == RodSide.Inner ? _inner : _outer;
+    [UnscopedRef]
+    public ref readonly EndRoom this[RodSide side] => ref (side == RodSide.Inner ? ref _inner : ref _outer);
 
     /// <summary>The allowed insertions of the inner end at the target.</summary>
     public Interval InnerInsertions(Cuts cuts)
@@ -88,8 +114,8 @@ internal readonly struct SettingProblem
     /// <summary>The cuts of one end for which all limits hold, the other end's cut fixed.</summary>
     public Interval CutWindow(RodSide side, double otherCut)
     {
-        EndRoom end = this[side];
-        EndRoom other = this[RodDimensions.Other(side)];
+        ref readonly EndRoom end = ref this[side];
+        ref readonly EndRoom other = ref this[RodDimensions.Other(side)];
         double rest = Sum - otherCut;
         double otherMost = Math.Min(other.Deepest, other.Thread - otherCut);
         double least = Math.Max(0, Math.Max(rest - TipRoom, rest - end.Deepest - otherMost));
@@ -101,19 +127,30 @@ internal readonly struct SettingProblem
     /// Every contradiction that no allowed cut lifts: the inequalities left when insertions and cuts are eliminated, of
     /// which all hold exactly where some cut works. Each names the limits that it comes from.
     /// </summary>
-    public List<BindingLimit> Conflicts()
+    public IReadOnlyList<BindingLimit> Conflicts()
     {
         ConflictList found = new(_oneJoint);
         foreach (RodSide side in (ReadOnlySpan<RodSide>)[RodSide.Inner, RodSide.Outer])
         {
-            EndRoom end = this[side];
+            ref readonly EndRoom end = ref this[side];
             found.Add(end.ThreadTooShallow, (Limit.Engagement, side, AdjustmentPoint.Any));
             found.Add(end.Least - end.Deepest, LeastOf(side), DeepestOf(side));
             found.Add(end.Least - end.Thread, LeastOf(side), NutOf(side));
         }
 
         found.Add(_inner.Least + _outer.Least - Sum, LeastOf(RodSide.Inner), LeastOf(RodSide.Outer));
-        found.Add(Sum - Reach(RodSide.Inner) - Reach(RodSide.Outer), [.. ReachOf(RodSide.Inner), .. ReachOf(RodSide.Outer)]);
+        double shortOfReach = Sum - Reach(RodSide.Inner) - Reach(RodSide.Outer);
+        foreach (RodSide side in (ReadOnlySpan<RodSide>)[RodSide.Inner, RodSide.Outer])
+        {
+            if (this[side].Thread <= this[side].Deepest + this[side].MostCut + Millimeters.Negligible)
+            {
+                found.Add(shortOfReach, NutOf(side));
+            }
+            else
+            {
+                found.Add(shortOfReach, DeepestOf(side), CutOf(side));
+            }
+        }
 
         (Limit, RodSide?, AdjustmentPoint) tips = (Limit.Tips, null, AdjustmentPoint.Shortest);
         found.Add(_inner.Least + _outer.Least - TipRoom, LeastOf(RodSide.Inner), LeastOf(RodSide.Outer), tips);
@@ -126,15 +163,16 @@ internal readonly struct SettingProblem
                 LeastOf(side), NutOf(side), CutOf(other), tips);
         }
 
-        return found.Sorted();
+        return found.Sorted() ?? (IReadOnlyList<BindingLimit>)[];
     }
 
-    private static EndRoom EndAt(in RodDimensions rod, in Turning turning, RodSide side, double shorter, double longer)
+    private EndRoom EndAt(in RodDimensions rod, RodSide side)
     {
-        double share = turning.Share(side);
-        double rise = Math.Max(share * longer, -share * shorter);
-        double fall = Math.Min(share * longer, -share * shorter);
-        Bound least = rod[side].Least;
+        ref readonly JointDimensions joint = ref rod[side];
+        double share = Motion[side];
+        double rise = Math.Max(share * AxialLonger, -share * AxialShorter);
+        double fall = Math.Min(share * AxialLonger, -share * AxialShorter);
+        Bound least = joint.Least;
         Bound deepest = rod.Deepest(side);
         (AdjustmentPoint leastAt, AdjustmentPoint deepestAt) = share switch
         {
@@ -145,24 +183,19 @@ internal readonly struct SettingProblem
         return new EndRoom(
             least.At - fall,
             deepest.At - rise,
-            rod[side].ThreadForInsertion - rise,
-            rod[side].MostCut,
+            joint.ThreadForInsertion - rise,
+            joint.MostCut,
             least.Limit,
             deepest.Limit,
             leastAt,
             deepestAt,
-            rod[side].Required - (rod[side].Depth - rod[side].Mouth));
+            joint.Required - (joint.Depth - joint.Mouth));
     }
 
     private static double NoCutIfNegligible(double cut) => cut <= Millimeters.Negligible ? 0 : cut;
 
     /// <summary>The most that insertion and cut of one end can add up to.</summary>
     private double Reach(RodSide side) => Math.Min(this[side].Thread, this[side].Deepest + this[side].MostCut);
-
-    private (Limit, RodSide?, AdjustmentPoint)[] ReachOf(RodSide side) =>
-        this[side].Thread <= this[side].Deepest + this[side].MostCut + Millimeters.Negligible
-            ? [NutOf(side)]
-            : [DeepestOf(side), CutOf(side)];
 
     private (Limit, RodSide?, AdjustmentPoint) LeastOf(RodSide side) => (this[side].LeastLimit, side, this[side].LeastAt);
 
@@ -173,9 +206,9 @@ internal readonly struct SettingProblem
     private static (Limit, RodSide?, AdjustmentPoint) CutOf(RodSide side) => (Limit.Cut, side, AdjustmentPoint.Any);
 
     /// <summary>Gathers the limits of the contradictions found, each with its greatest miss.</summary>
-    private sealed class ConflictList(bool oneJoint)
+    private struct ConflictList(bool oneJoint)
     {
-        private readonly List<BindingLimit> _found = [];
+        private List<BindingLimit>? _found;
 
         public void Add(double missedBy, params ReadOnlySpan<(Limit Limit, RodSide? End, AdjustmentPoint At)> limits)
         {
@@ -184,6 +217,7 @@ internal readonly struct SettingProblem
                 return;
             }
 
+            _found ??= [];
             foreach ((Limit limit, RodSide? end, AdjustmentPoint at) in limits)
             {
                 if (oneJoint && end == RodSide.Outer)
@@ -203,9 +237,14 @@ internal readonly struct SettingProblem
             }
         }
 
-        /// <summary>Greatest miss first; equal misses stay in the order in which they were found.</summary>
-        public List<BindingLimit> Sorted()
+        /// <summary>Greatest miss first; equal misses stay in the order in which they were found. Null where there is none.</summary>
+        public readonly List<BindingLimit>? Sorted()
         {
+            if (_found is null)
+            {
+                return null;
+            }
+
             List<BindingLimit> sorted = [];
             foreach (BindingLimit limit in _found)
             {
