@@ -10,7 +10,7 @@ internal readonly struct PlanKernel
     public readonly Cuts Cuts;
     public readonly bool InnerOnMark;
     public readonly bool OuterOnMark;
-    public readonly PlanFigures Figures;
+    public readonly SolutionFigures Figures;
 
     public PlanKernel(in RodProblem wanted, double allowance, double mark)
     {

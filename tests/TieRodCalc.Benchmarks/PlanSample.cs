@@ -49,7 +49,7 @@ internal sealed class PlanSample
     {
         ByHand[i].Solve(out HandWrittenAnswer hand);
         PlanKernel kernel = new(Problems[i].Problem, Problems[i].Allowance, Problems[i].Mark);
-        PlanFigures figures = kernel.Figures;
+        SolutionFigures figures = kernel.Figures;
         RodSolution solution = RodPlanner.Plan(Rods[i].Rod, Rods[i].Request).Solution!;
         double[] one =
         [

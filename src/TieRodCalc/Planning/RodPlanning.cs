@@ -41,7 +41,7 @@ internal sealed class RodPlanning
         bool adjusts = _problem.Adjusts;
         IReadOnlyList<BindingLimit> binding = _problem.Conflicts();
         RodSolution? solution = adjusts && binding.Count == 0 ? Solve() : null;
-        LengthSpan? uncutReach = PlanFigures.ReachOf(_dimensions, default) is { } reach ? Span(reach) : null;
+        LengthSpan? uncutReach = SolutionFigures.ReachOf(_dimensions, default) is { } reach ? Span(reach) : null;
         return new RodPlan
         {
             Verdict = solution switch
@@ -77,7 +77,7 @@ internal sealed class RodPlanning
             new ToleranceBox(_rod.Parts, _wanted, (side, across) => JointNeeds.RequiredAt(_rod.Parts, side, _request.Rules, across)),
             _mark);
         (Cuts cuts, bool innerOnMark, bool outerOnMark) = Recommended(least, worst);
-        PlanFigures figures = new(_dimensions, _problem, least, cuts);
+        SolutionFigures figures = new(_dimensions, _problem, least, cuts);
         Turning turning = _problem.Turning;
         (double inner, double outer) = (figures.Setting.Inner, figures.Setting.Outer);
         Interval span = figures.Insertions;

@@ -22,7 +22,14 @@ internal readonly record struct EndRoom(
     Limit DeepestLimit,
     AdjustmentPoint LeastAt,
     AdjustmentPoint DeepestAt,
-    double ThreadTooShallow);
+    double ThreadTooShallow)
+{
+    /// <summary>The most that insertion and cut can add up to.</summary>
+    public double Reach => Math.Min(Thread, Deepest + MostCut);
+
+    /// <summary>Whether the nut's room is what ends that.</summary>
+    public bool NutEndsReach => Thread <= Deepest + MostCut + Millimeters.Negligible;
+}
 
 /// <summary>
 /// The limits of a rod for one target and one wanted adjustment, as inequalities in two insertions at the target and two
@@ -129,41 +136,30 @@ internal readonly struct SettingProblem
     /// </summary>
     public IReadOnlyList<BindingLimit> Conflicts()
     {
-        ConflictList found = new(_oneJoint);
-        foreach (RodSide side in (ReadOnlySpan<RodSide>)[RodSide.Inner, RodSide.Outer])
-        {
-            ref readonly EndRoom end = ref this[side];
-            found.Add(end.ThreadTooShallow, (Limit.Engagement, side, AdjustmentPoint.Any));
-            found.Add(end.Least - end.Deepest, LeastOf(side), DeepestOf(side));
-            found.Add(end.Least - end.Thread, LeastOf(side), NutOf(side));
-        }
+        List<BindingLimit>? found = null;
+        Add(ref found, _inner.ThreadTooShallow, Term.InnerDepth);
+        Add(ref found, _inner.Least - _inner.Deepest, Term.InnerLeast, Term.InnerDeepest);
+        Add(ref found, _inner.Least - _inner.Thread, Term.InnerLeast, Term.InnerNut);
+        Add(ref found, _outer.ThreadTooShallow, Term.OuterDepth);
+        Add(ref found, _outer.Least - _outer.Deepest, Term.OuterLeast, Term.OuterDeepest);
+        Add(ref found, _outer.Least - _outer.Thread, Term.OuterLeast, Term.OuterNut);
+        Add(ref found, _inner.Least + _outer.Least - Sum, Term.InnerLeast, Term.OuterLeast);
 
-        found.Add(_inner.Least + _outer.Least - Sum, LeastOf(RodSide.Inner), LeastOf(RodSide.Outer));
-        double shortOfReach = Sum - Reach(RodSide.Inner) - Reach(RodSide.Outer);
-        foreach (RodSide side in (ReadOnlySpan<RodSide>)[RodSide.Inner, RodSide.Outer])
-        {
-            if (this[side].Thread <= this[side].Deepest + this[side].MostCut + Millimeters.Negligible)
-            {
-                found.Add(shortOfReach, NutOf(side));
-            }
-            else
-            {
-                found.Add(shortOfReach, DeepestOf(side), CutOf(side));
-            }
-        }
+        double beyond = Sum - _inner.Reach - _outer.Reach;
+        Add(ref found, beyond, _inner.NutEndsReach ? [Term.InnerNut] : [Term.InnerDeepest, Term.InnerCut]);
+        Add(ref found, beyond, _outer.NutEndsReach ? [Term.OuterNut] : [Term.OuterDeepest, Term.OuterCut]);
 
-        (Limit, RodSide?, AdjustmentPoint) tips = (Limit.Tips, null, AdjustmentPoint.Shortest);
-        found.Add(_inner.Least + _outer.Least - TipRoom, LeastOf(RodSide.Inner), LeastOf(RodSide.Outer), tips);
-        found.Add(Sum - _inner.MostCut - _outer.MostCut - TipRoom, tips, CutOf(RodSide.Inner), CutOf(RodSide.Outer));
-        foreach (RodSide side in (ReadOnlySpan<RodSide>)[RodSide.Inner, RodSide.Outer])
-        {
-            RodSide other = RodDimensions.Other(side);
-            found.Add(
-                this[side].Least + Sum - this[side].Thread - this[other].MostCut - TipRoom,
-                LeastOf(side), NutOf(side), CutOf(other), tips);
-        }
-
-        return found.Sorted() ?? (IReadOnlyList<BindingLimit>)[];
+        Add(ref found, _inner.Least + _outer.Least - TipRoom, Term.InnerLeast, Term.OuterLeast, Term.Tips);
+        Add(ref found, Sum - _inner.MostCut - _outer.MostCut - TipRoom, Term.Tips, Term.InnerCut, Term.OuterCut);
+        Add(
+            ref found,
+            _inner.Least + Sum - _inner.Thread - _outer.MostCut - TipRoom,
+            Term.InnerLeast, Term.InnerNut, Term.OuterCut, Term.Tips);
+        Add(
+            ref found,
+            _outer.Least + Sum - _outer.Thread - _inner.MostCut - TipRoom,
+            Term.OuterLeast, Term.OuterNut, Term.InnerCut, Term.Tips);
+        return found is null ? (IReadOnlyList<BindingLimit>)[] : Sorted(found);
     }
 
     private EndRoom EndAt(in RodDimensions rod, RodSide side)
@@ -194,66 +190,77 @@ internal readonly struct SettingProblem
 
     private static double NoCutIfNegligible(double cut) => cut <= Millimeters.Negligible ? 0 : cut;
 
-    /// <summary>The most that insertion and cut of one end can add up to.</summary>
-    private double Reach(RodSide side) => Math.Min(this[side].Thread, this[side].Deepest + this[side].MostCut);
-
-    private (Limit, RodSide?, AdjustmentPoint) LeastOf(RodSide side) => (this[side].LeastLimit, side, this[side].LeastAt);
-
-    private (Limit, RodSide?, AdjustmentPoint) DeepestOf(RodSide side) => (this[side].DeepestLimit, side, this[side].DeepestAt);
-
-    private (Limit, RodSide?, AdjustmentPoint) NutOf(RodSide side) => (Limit.NutRoom, side, this[side].DeepestAt);
-
-    private static (Limit, RodSide?, AdjustmentPoint) CutOf(RodSide side) => (Limit.Cut, side, AdjustmentPoint.Any);
-
-    /// <summary>Gathers the limits of the contradictions found, each with its greatest miss.</summary>
-    private struct ConflictList(bool oneJoint)
+    /// <summary>Adds the limits of a contradiction where there is one; each limit stands once, with its greatest miss.</summary>
+    private void Add(ref List<BindingLimit>? found, double missedBy, params ReadOnlySpan<Term> terms)
     {
-        private List<BindingLimit>? _found;
-
-        public void Add(double missedBy, params ReadOnlySpan<(Limit Limit, RodSide? End, AdjustmentPoint At)> limits)
+        if (missedBy <= Millimeters.Negligible)
         {
-            if (missedBy <= Millimeters.Negligible)
-            {
-                return;
-            }
-
-            _found ??= [];
-            foreach ((Limit limit, RodSide? end, AdjustmentPoint at) in limits)
-            {
-                if (oneJoint && end == RodSide.Outer)
-                {
-                    continue;
-                }
-
-                int index = _found.FindIndex(known => known.Limit == limit && known.End == end && known.At == at);
-                if (index < 0)
-                {
-                    _found.Add(new(limit, end, at, UnitsNet.Length.FromMillimeters(missedBy)));
-                }
-                else if (Millimeters.Of(_found[index].MissedBy) < missedBy)
-                {
-                    _found[index] = new(limit, end, at, UnitsNet.Length.FromMillimeters(missedBy));
-                }
-            }
+            return;
         }
 
-        /// <summary>Greatest miss first; equal misses stay in the order in which they were found. Null where there is none.</summary>
-        public readonly List<BindingLimit>? Sorted()
+        found ??= [];
+        foreach (Term term in terms)
         {
-            if (_found is null)
+            BindingLimit limit = Named(term, UnitsNet.Length.FromMillimeters(missedBy));
+            if (_oneJoint && limit.End == RodSide.Outer)
             {
-                return null;
+                continue;
             }
 
-            List<BindingLimit> sorted = [];
-            foreach (BindingLimit limit in _found)
+            int index = found.FindIndex(known => known.Limit == limit.Limit && known.End == limit.End && known.At == limit.At);
+            if (index < 0)
             {
-                double missedBy = Millimeters.Of(limit.MissedBy) - Millimeters.Negligible;
-                int place = sorted.FindIndex(known => Millimeters.Of(known.MissedBy) < missedBy);
-                sorted.Insert(place < 0 ? sorted.Count : place, limit);
+                found.Add(limit);
             }
-
-            return sorted;
+            else if (Millimeters.Of(found[index].MissedBy) < missedBy)
+            {
+                found[index] = limit;
+            }
         }
+    }
+
+    private BindingLimit Named(Term term, UnitsNet.Length missedBy)
+    {
+        RodSide side = term < Term.OuterDepth ? RodSide.Inner : RodSide.Outer;
+        ref readonly EndRoom end = ref this[side];
+        return term switch
+        {
+            Term.InnerDepth or Term.OuterDepth => new(Limit.Engagement, side, AdjustmentPoint.Any, missedBy),
+            Term.InnerLeast or Term.OuterLeast => new(end.LeastLimit, side, end.LeastAt, missedBy),
+            Term.InnerDeepest or Term.OuterDeepest => new(end.DeepestLimit, side, end.DeepestAt, missedBy),
+            Term.InnerNut or Term.OuterNut => new(Limit.NutRoom, side, end.DeepestAt, missedBy),
+            Term.InnerCut or Term.OuterCut => new(Limit.Cut, side, AdjustmentPoint.Any, missedBy),
+            _ => new(Limit.Tips, null, AdjustmentPoint.Shortest, missedBy),
+        };
+    }
+
+    /// <summary>Greatest miss first; equal misses stay in the order in which they were found.</summary>
+    private static List<BindingLimit> Sorted(List<BindingLimit> found)
+    {
+        List<BindingLimit> sorted = [];
+        foreach (BindingLimit limit in found)
+        {
+            double missedBy = Millimeters.Of(limit.MissedBy) - Millimeters.Negligible;
+            int place = sorted.FindIndex(known => Millimeters.Of(known.MissedBy) < missedBy);
+            sorted.Insert(place < 0 ? sorted.Count : place, limit);
+        }
+
+        return sorted;
+    }
+
+    /// <summary>What bounds an inequality.</summary>
+    private enum Term
+    {
+        InnerDepth,
+        InnerLeast,
+        InnerDeepest,
+        InnerNut,
+        InnerCut,
+        OuterDepth,
+        OuterLeast,
+        OuterDeepest,
+        OuterNut,
+        OuterCut,
+        Tips,
     }
 }

@@ -6,7 +6,7 @@ namespace TieRodCalc.Planning;
 /// The figures of a plan with its cuts, in doubles of millimeters: what <see cref="RodSolution"/> says in quantities. Nothing is
 /// allocated.
 /// </summary>
-internal readonly struct PlanFigures
+internal readonly struct SolutionFigures
 {
     /// <summary>Works the figures out.</summary>
     /// <param name="rod">The dimensions.</param>
@@ -14,7 +14,7 @@ internal readonly struct PlanFigures
     /// <param name="least">The least cuts.</param>
     /// <param name="cuts">The recommended cuts.</param>
     /// <exception cref="InvalidOperationException">A limit does not hold: a fault of this program.</exception>
-    public PlanFigures(in RodDimensions rod, in SettingProblem problem, Cuts least, Cuts cuts)
+    public SolutionFigures(in RodDimensions rod, in SettingProblem problem, Cuts least, Cuts cuts)
     {
         Insertions = problem.InnerInsertions(cuts);
         Setting = Middle(problem, Insertions, cuts);
