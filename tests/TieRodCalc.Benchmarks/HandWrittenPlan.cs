@@ -32,7 +32,7 @@ internal struct HandWrittenAnswer
     public HandWrittenJoint InnerJoint, OuterJoint;
 }
 
-/// <summary>An adjustment; <c>Limit</c> is the number of the limit, <c>End</c> 0 for the inner end, 1 for the outer, -1 for neither.</summary>
+/// <summary>An adjustment: the number of its limit, and of its end, 0 inner, 1 outer, -1 neither.</summary>
 internal struct HandWrittenWay
 {
     public double Length, Turns;

@@ -46,8 +46,8 @@ internal static class LinearProgramMeasurement
                     Solved(program, sample.Cases[i], sample.Problems[i].Allowance, sample.Problems[i].Mark);
                 }
             });
-        Rounds.Print(
-            $"{PlanSample.Count} rods, the same results: linear programme {best[2] * 1e3 / PlanSample.Count:0} us a rod, {best[2] / best[0]:0} times the kernel, {best[2] / best[1]:0.0} times the whole public plan");
+        Rounds.Print($"{PlanSample.Count} rods, the same results; linear programme {best[2] * 1e3 / PlanSample.Count:0} us a rod");
+        Rounds.Print($"{best[2] / best[0]:0} times the kernel, {best[2] / best[1]:0} times the whole public plan");
     }
 
     private static double[] Solved(LinearProgram program, RodCase rod, double allowance, double mark)

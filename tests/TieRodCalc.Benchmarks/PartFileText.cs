@@ -48,12 +48,14 @@ internal static class PartFileText
         List(text, "outer_ends", each, i => string.Create(
             CultureInfo.InvariantCulture,
             $$"""
-              - {id: re-{{i}}, name: rod end {{i}}, thread: {{Male(random)}}, center_to_tip: {{random.Next(2, 4)}} 5/8 in, thread_length: 1 5/8 in,
-                 joint: rod end, swing: 14 deg, material: st-850, price: {{random.Next(20, 60)}}.50 USD, mass: 0.26 kg}
+              - {id: re-{{i}}, name: rod end {{i}}, thread: {{Male(random)}}, center_to_tip: {{random.Next(2, 4)}} 5/8 in,
+                 thread_length: 1 5/8 in, joint: rod end, swing: 14 deg, material: st-850,
+                 price: {{random.Next(20, 60)}}.50 USD, mass: 0.26 kg}
 
             """));
         List(text, "jam_nuts", parts - 3 * each, i => string.Create(
-            CultureInfo.InvariantCulture, $"  - {{id: jn-{i}, thread: {Female(random)} LH, thickness: 3/8 in, price: 2.00 USD, mass: 0.05 kg}}\n"));
+            CultureInfo.InvariantCulture,
+            $"  - {{id: jn-{i}, thread: {Female(random)} LH, thickness: 3/8 in, price: 2.00 USD, mass: 0.05 kg}}\n"));
         return text.ToString();
     }
 

@@ -2,7 +2,7 @@ using TieRodCalc.Planning;
 
 namespace TieRodCalc.Benchmarks;
 
-/// <summary>The steps of a plan in doubles as the planner takes them, without the quantities, warnings and tolerances around them.</summary>
+/// <summary>A plan in doubles in the planner's own steps, without quantities, warnings and tolerances around them.</summary>
 internal readonly struct PlanKernel
 {
     public readonly bool Buildable;

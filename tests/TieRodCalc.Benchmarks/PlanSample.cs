@@ -78,7 +78,9 @@ internal sealed class PlanSample
 
     private static double[] Of(in HandWrittenWay way) => [way.Length, way.Turns, way.Limit, way.End];
 
-    private static double[] Of(in Way way) => [way.Length, way.Turns, (double)(way.EndsAt ?? 0), way.End is { } end ? (double)end : way.EndsAt is null ? 0 : -1];
+    private static double[] Of(in Way way) => way.EndsAt is { } limit
+        ? [way.Length, way.Turns, (double)limit, way.End is { } end ? (double)end : -1]
+        : [0, 0, 0, 0];
 
     private static double[] Of(in HandWrittenJoint joint) =>
         [joint.Showing, joint.Engaged, joint.EngagedLeast, joint.NutRoom, joint.NutRoomLeast];

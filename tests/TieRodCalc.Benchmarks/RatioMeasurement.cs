@@ -12,9 +12,10 @@ internal static class RatioMeasurement
         double[] plans = Rounds.Best(Count, () => plan.ByHand(), () => plan.Kernel());
         double[] publicPlans = Rounds.Best(Count / 20, () => plan.ByHand(), () => plan.Plan());
         Rounds.Print($"plan by hand {plans[0] * 1e6 / PlanSample.Count:0} ns");
-        Rounds.Print($"plan, kernel: {plans[1] / plans[0]:0.00} times that, {Rounds.Allocated(() => plan.Kernel()):0.0} KiB for {PlanSample.Count}");
-        Rounds.Print(
-            $"plan, public: {publicPlans[1] / publicPlans[0]:0.0} times that, {Rounds.Allocated(() => plan.Plan()) / PlanSample.Count:0.0} KiB each");
+        double kernel = Rounds.Allocated(() => plan.Kernel()) / PlanSample.Count;
+        double whole = Rounds.Allocated(() => plan.Plan()) / PlanSample.Count;
+        Rounds.Print($"plan, kernel: {plans[1] / plans[0]:0.00} times that, {kernel:0.0} KiB each");
+        Rounds.Print($"plan, public: {publicPlans[1] / publicPlans[0]:0.0} times that, {whole:0.0} KiB each");
 
         ToeBenchmarks toe = new();
         double[] toes = Rounds.Best(

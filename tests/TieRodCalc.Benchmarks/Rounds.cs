@@ -1,11 +1,10 @@
-using System.Diagnostics;
 using System.Globalization;
 
 namespace TieRodCalc.Benchmarks;
 
 /// <summary>
-/// Times some ways to the same thing in turn, in many short rounds, and keeps the best round of each: what else runs on the machine
-/// spoils rounds, and not what their best are to each other.
+/// Times some ways to the same thing in turn, in many rounds, by what they take of the processor, and keeps the best round of each: so
+/// what else runs on the machine changes little of what they are to each other.
 /// </summary>
 internal static class Rounds
 {
@@ -19,13 +18,19 @@ internal static class Rounds
         {
             for (int way = 0; way < ways.Length; way++)
             {
-                long start = Stopwatch.GetTimestamp();
-                ways[way]();
-                best[way] = Math.Min(best[way], Stopwatch.GetElapsedTime(start).TotalMilliseconds);
+                best[way] = Math.Min(best[way], Taken(ways[way]));
             }
         }
 
         return best;
+    }
+
+    /// <summary>What a way takes of the processor, on all threads, in milliseconds.</summary>
+    public static double Taken(Action way)
+    {
+        TimeSpan before = Environment.CpuUsage.TotalTime;
+        way();
+        return (Environment.CpuUsage.TotalTime - before).TotalMilliseconds;
     }
 
     /// <summary>What a way allocates on this thread, in KiB.</summary>

@@ -249,7 +249,7 @@ internal readonly struct SettingProblem
     }
 
     /// <summary>What bounds an inequality.</summary>
-    private enum Term
+    private enum Term : byte
     {
         InnerDepth,
         InnerLeast,

@@ -67,7 +67,7 @@ internal readonly struct SolutionFigures
         // Without an adjustment to keep, the insertions are free between their limits.
         double least = 0;
         double most = 0;
-        foreach (RodSide side in (ReadOnlySpan<RodSide>)[RodSide.Inner, RodSide.Outer])
+        for (RodSide side = RodSide.Inner; side <= RodSide.Outer; side++)
         {
             ref readonly JointDimensions joint = ref rod[side];
             Interval insertions = new(joint.Least.At, Math.Min(rod.Deepest(side).At, joint.ThreadForInsertion - cuts[side]));

@@ -19,7 +19,7 @@ internal readonly record struct Way(double Length, double Turns, Limit? EndsAt, 
 
         // Of limits that are met together the first one gives the name: inner end, outer end, tips.
         (double Axial, Limit Limit, RodSide? End) first = (double.PositiveInfinity, Limit.Tips, null);
-        foreach (RodSide side in (ReadOnlySpan<RodSide>)[RodSide.Inner, RodSide.Outer])
+        for (RodSide side = RodSide.Inner; side <= RodSide.Outer; side++)
         {
             double insertion = from[side];
             double inward = longer ? motion[side] : -motion[side];
