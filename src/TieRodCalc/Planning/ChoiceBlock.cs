@@ -145,7 +145,7 @@ internal sealed class ChoiceBlock
     /// <summary>No pair has a greater worst margin, cut or not.</summary>
     public double MostMarginCut => Math.Min(-_tooShallow, MostWay / 2);
 
-    /// <summary>What a joint takes beside the lengths of its end: least insertion less the lead, deepest insertion, nut; the travel in all.</summary>
+    /// <summary>What a joint takes beside its end's lengths: least insertion less the lead, deepest insertion, nut; the travel in all.</summary>
     private static (double Base, double Deepest, double Nut) Joint(RodProblem problem, RodSide side, double shorter, double longer)
     {
         JointDimensions joint = problem.Rod[side];
