@@ -30,6 +30,13 @@ internal static class ChoiceCatalog
 
     private static Measured Mm(double value) => new(Length.FromMillimeters(value));
 
+    /// <summary>What is larger costs and weighs more, and one part in three a quarter more than that.</summary>
+    private static PartInfo Info(string id, double size)
+    {
+        double cost = id.Length % 3 == 0 ? 1.25 * size : size;
+        return new(id) { Price = new(Math.Round((decimal)cost / 8, 2), "USD"), Mass = Mass.FromKilograms(Math.Round(cost / 400, 3)) };
+    }
+
     private static double Half(Random random, double low, double high) => Math.Round((low + random.NextDouble() * (high - low)) * 2) / 2;
 
     private static ThreadDesignation Thread(int size, Hand hand) =>
@@ -42,7 +49,7 @@ internal static class ChoiceCatalog
         double thread = Math.Min(center - 20, Half(random, 30, 100));
         return new ThreadedEnd
         {
-            Info = new(id),
+            Info = Info(id, center),
             Thread = Thread(size, random.Next(2) == 0 ? Hand.Left : Hand.Right),
             CenterToTip = Mm(center),
             ThreadLength = Mm(thread),
@@ -60,7 +67,7 @@ internal static class ChoiceCatalog
         Hand other = random.Next(10) == 0 ? hand : hand == Hand.Left ? Hand.Right : Hand.Left;
         return new Sleeve
         {
-            Info = new(id),
+            Info = Info(id, inner + outer),
             Length = Mm(inner + outer + Half(random, 0, 120)),
             Inner = Hole(random, Thread(random.Next(s_sizes.Length), hand), inner),
             Outer = Hole(random, Thread(random.Next(s_sizes.Length), other), outer),
@@ -74,7 +81,7 @@ internal static class ChoiceCatalog
     [
         .. Enumerable.Range(0, s_sizes.Length - 1).SelectMany(size => new[] { Hand.Left, Hand.Right }.Select(hand => new JamNut
         {
-            Info = new($"jn-{size}-{hand}"),
+            Info = Info($"jn-{size}-{hand}", 10),
             Thread = Thread(size, hand),
             Thickness = Mm(s_sizes[size].Diameter / 2),
         })),

@@ -18,7 +18,15 @@ internal static class ChoiceMeasurement
     // Hardly anything reaches the first two and the last two.
     private static readonly double[] s_targets = [196, 206, 260, 300, 340, 400, 470, 540, 630, 652];
 
-    public static void Run(int count)
+    public static void Run(int[] counts)
+    {
+        foreach (int count in counts)
+        {
+            Run(count);
+        }
+    }
+
+    private static void Run(int count)
     {
         Console.WriteLine("catalog, target mm, combinations, found, search ms, plain loop ms, same");
         List<double> search = [];

@@ -102,8 +102,8 @@ internal sealed class ChoiceBlock
     }
 
     /// <summary>
-    /// Whether a pair reaches the length within the limits. Says the least total cut and, where it is zero, the worst margin at the
-    /// middle of what the insertion of the inner end may be.
+    /// Whether a pair reaches the length within the limits. Says the least total cut and the worst margin at the middle of what the
+    /// insertion of the inner end may be; of a pair that is cut, what that margin is at most.
     /// </summary>
     public bool Fits(in EndLengths inner, in EndLengths outer, out double cut, out double margin)
     {
@@ -121,7 +121,7 @@ internal sealed class ChoiceBlock
         double way = innerMost + outerMost - _stretch;
         double ends = Math.Min(innerMost + innerFull, Like.OneJoint ? double.PositiveInfinity : outerMost + outerFull);
         cut = Math.Max(-tips, -way);
-        margin = Math.Min(Math.Min(tips, -_tooShallow), Math.Min(_eachWay * Math.Min(engaged, way), ends / 2));
+        margin = Math.Min(-_tooShallow, Math.Min(_eachWay * engaged, ends / 2));
         if (_tooShallow > Millimeters.Negligible || engaged < Missed || ends < Missed)
         {
             return false;
@@ -131,6 +131,7 @@ internal sealed class ChoiceBlock
         if (cut <= Millimeters.Negligible)
         {
             cut = 0;
+            margin = Math.Min(margin, Math.Min(tips, _eachWay * way));
             return sum >= Missed;
         }
 
@@ -144,7 +145,7 @@ internal sealed class ChoiceBlock
     /// <summary>No pair has a greater worst margin, cut or not.</summary>
     public double MostMarginCut => Math.Min(-_tooShallow, MostWay / 2);
 
-    /// <summary>What a joint takes beside the lengths of its end: least insertion less the lead, deepest insertion, nut; the travel in all.</summary>
+    /// <summary>What a joint takes beside its end's lengths: least insertion less the lead, deepest insertion, nut; the travel in all.</summary>
     private static (double Base, double Deepest, double Nut) Joint(RodProblem problem, RodSide side, double shorter, double longer)
     {
         JointDimensions joint = problem.Rod[side];

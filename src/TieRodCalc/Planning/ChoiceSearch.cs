@@ -6,36 +6,52 @@ namespace TieRodCalc.Planning;
 /// <summary>
 /// Finds the first so many pairs of all blocks in an order. In the best order the blocks are gone through best first by a bound of
 /// what they can reach, and left where no pair of theirs can come before those found; for each inner end a window is laid on the
-/// outer ends. Nothing that could be among the first is passed over.
+/// outer ends. The other orders go by bounds of their own. Nothing that could be among the first is passed over.
 /// </summary>
 internal sealed class ChoiceSearch(ChoiceBlocks blocks, ChoiceOrder order, int top)
 {
-    /// <summary>What is not known comes last.</summary>
-    private static readonly (double Group, decimal Value) s_unknown = (double.PositiveInfinity, 0);
-
     private readonly List<Candidate> _first = [];
 
     /// <summary>The parts of the first pairs, in their order.</summary>
     public IEnumerable<RodParts> Find()
     {
-        if (order == ChoiceOrder.Best)
+        switch (order)
         {
-            for (int locked = 0; locked <= 2 && _first.Count < top; locked++)
-            {
-                Uncut(locked);
-            }
-
-            for (int locked = 0; locked <= 2 && _first.Count < top; locked++)
-            {
-                Cut(locked);
-            }
-        }
-        else
-        {
-            All();
+            case ChoiceOrder.Margin:
+                ByMargin();
+                break;
+            case ChoiceOrder.Price:
+            case ChoiceOrder.Mass:
+                ByCost(new ChoiceCosts(blocks.Candidates, order == ChoiceOrder.Mass));
+                break;
+            default:
+                ByCut();
+                break;
         }
 
         return _first.Select(candidate => blocks.Parts(candidate.Block, candidate.Inner, candidate.Outer));
+    }
+
+    /// <summary>
+    /// In both orders what needs no cut comes first, locked before not locked; what is cut then goes by the locking first in the best
+    /// order, and by the cut first in the other.
+    /// </summary>
+    private void ByCut()
+    {
+        for (int locked = 0; locked <= 2 && _first.Count < top; locked++)
+        {
+            Uncut(locked);
+        }
+
+        for (int locked = 0; locked <= 2 && order == ChoiceOrder.Best && _first.Count < top; locked++)
+        {
+            Cut(blocks.All.Where(block => block.Locked == locked));
+        }
+
+        if (order == ChoiceOrder.Cut && _first.Count < top)
+        {
+            Cut(blocks.All);
+        }
     }
 
     /// <summary>
@@ -81,7 +97,7 @@ internal sealed class ChoiceSearch(ChoiceBlocks blocks, ChoiceOrder order, int t
                     ref readonly EndLengths outer = ref block.Outer.Ends[i];
                     if (block.Fits(inner, outer, out double cut, out double margin) && cut == 0)
                     {
-                        Offer(new(block, 0, locked, -Compared(margin), inner.Place, outer.Place));
+                        Offer(Found(block, inner, outer, cut, margin));
                     }
                 }
             }
@@ -93,9 +109,9 @@ internal sealed class ChoiceSearch(ChoiceBlocks blocks, ChoiceOrder order, int t
     }
 
     /// <summary>Those that must be cut; smallest least total cut first.</summary>
-    private void Cut(int locked)
+    private void Cut(IEnumerable<ChoiceBlock> among)
     {
-        foreach (ChoiceBlock block in blocks.All.Where(block => block.Locked == locked))
+        foreach (ChoiceBlock block in among)
         {
             foreach (EndLengths inner in block.Inner.Ends)
             {
@@ -111,21 +127,22 @@ internal sealed class ChoiceSearch(ChoiceBlocks blocks, ChoiceOrder order, int t
                     ref readonly EndLengths outer = ref block.Outer.Ends[i];
                     if (block.Fits(inner, outer, out double cut, out _) && cut > 0)
                     {
-                        Offer(new(block, 3, locked, Compared(cut), inner.Place, outer.Place));
+                        Candidate candidate = Found(block, inner, outer, cut, 0);
+                        Offer(order == ChoiceOrder.Cut ? candidate with { Primary = new(0, (decimal)candidate.Metric) } : candidate);
                     }
                 }
             }
         }
     }
 
-    /// <summary>Every pair that reaches the length, in another order.</summary>
-    private void All()
+    /// <summary>All that reach the length, the greatest margin first, whether cut or not.</summary>
+    private void ByMargin()
     {
-        foreach (ChoiceBlock block in blocks.All)
+        foreach (ChoiceBlock block in blocks.All.OrderByDescending(block => block.MostMarginCut))
         {
-            if (order == ChoiceOrder.Margin && _first.Count == top && (decimal)-Compared(block.MostMarginCut) > _first[^1].Primary.Value)
+            if (IsPassed(OfMargin(block.MostMarginCut)))
             {
-                continue;
+                break;
             }
 
             foreach (EndLengths inner in block.Inner.Ends)
@@ -134,63 +151,66 @@ internal sealed class ChoiceSearch(ChoiceBlocks blocks, ChoiceOrder order, int t
                 for (int i = from; i < to; i++)
                 {
                     ref readonly EndLengths outer = ref block.Outer.Ends[i];
-                    if (block.Fits(inner, outer, out double cut, out double margin))
+
+                    // The margin of a pair that is cut follows from its plan; it is planned where it may be one of the first.
+                    if (block.Fits(inner, outer, out double cut, out double margin)
+                        && !IsPassed(OfMargin(cut > 0 ? margin + Millimeters.Negligible : margin)))
                     {
-                        double metric = cut > 0 ? Compared(cut) : -Compared(margin);
-                        Candidate candidate = new(block, cut > 0 ? 3 : 0, block.Locked, metric, inner.Place, outer.Place);
-                        Offer(candidate with { Primary = Primary(candidate, cut, margin) });
+                        Offer(Found(block, inner, outer, cut, margin) with
+                        {
+                            Primary = OfMargin(cut > 0 ? PlannedMargin(block, inner, outer) : margin),
+                        });
                     }
                 }
             }
         }
     }
 
-    private (double Group, decimal Value) Primary(Candidate candidate, double cut, double margin)
+    /// <summary>All that reach the length, the least price or mass first.</summary>
+    private void ByCost(ChoiceCosts costs)
     {
-        switch (order)
+        foreach ((ChoiceBlock block, Cost least) in blocks.All.Select(block => (block, costs.AtLeast(block))).OrderBy(bound => bound.Item2))
         {
-            case ChoiceOrder.Cut:
-                return (0, (decimal)Compared(cut));
-            case ChoiceOrder.Margin when cut == 0:
-                return (0, (decimal)-Compared(margin));
-            case ChoiceOrder.Margin:
-                Rod.Make(blocks.Parts(candidate.Block, candidate.Inner, candidate.Outer), out Rod? rod);
-                return (0, (decimal)-Compared(Millimeters.Of(RodPlanner.Plan(rod!, blocks.Request).Solution!.WorstMargin)));
-            case ChoiceOrder.Mass:
-                return Totals.Mass(Infos(candidate).Masses) is { } mass ? (0, Math.Round((decimal)mass.Kilograms, 9)) : s_unknown;
-            default:
-                return Totals.Price(Infos(candidate).Prices) is { } price ? (PlaceOf(price.Currency), price.Amount) : s_unknown;
-        }
-    }
-
-    /// <summary>Currencies in the order of their codes.</summary>
-    private static double PlaceOf(string currency)
-    {
-        double place = 0;
-        foreach (char letter in currency)
-        {
-            place = place * (char.MaxValue + 1) + letter;
-        }
-
-        return place;
-    }
-
-    private (Price?[] Prices, UnitsNet.Mass?[] Masses) Infos(Candidate candidate)
-    {
-        RodParts like = candidate.Block.Like;
-        PartInfo[] parts =
-        [
-            .. new[]
+            if (IsPassed(least))
             {
-                blocks.Candidates.Inner[candidate.Inner].Info,
-                like.Female,
-                like.OneJoint ? null : blocks.Candidates.Outer[candidate.Outer].Info,
-                like.InnerNut?.Info,
-                like.OuterNut?.Info,
-            }.OfType<PartInfo>(),
-        ];
-        return ([.. parts.Select(part => part.Price)], [.. parts.Select(part => part.Mass)]);
+                break;
+            }
+
+            Cost shared = costs.Of(block);
+            foreach (EndLengths inner in block.Inner.Ends)
+            {
+                if (IsPassed(costs.AtLeast(block, shared, inner.Place)))
+                {
+                    continue;
+                }
+
+                (int from, int to) = block.Window(inner, 0, inner.MostCut + block.Outer.MostCut);
+                for (int i = from; i < to; i++)
+                {
+                    ref readonly EndLengths outer = ref block.Outer.Ends[i];
+                    Cost cost = costs.Of(block, shared, inner.Place, outer.Place);
+                    if (!IsPassed(cost) && block.Fits(inner, outer, out double cut, out double margin))
+                    {
+                        Offer(Found(block, inner, outer, cut, margin) with { Primary = cost });
+                    }
+                }
+            }
+        }
     }
+
+    /// <summary>Whether all that is wanted is found and comes before what is at least so much.</summary>
+    private bool IsPassed(Cost least) => _first.Count == top && least.CompareTo(_first[^1].Primary) > 0;
+
+    private static Cost OfMargin(double margin) => new(0, (decimal)-Compared(margin));
+
+    private double PlannedMargin(ChoiceBlock block, in EndLengths inner, in EndLengths outer)
+    {
+        Rod.Make(blocks.Parts(block, inner.Place, outer.Place), out Rod? rod);
+        return Millimeters.Of(RodPlanner.Plan(rod!, blocks.Request).Solution!.WorstMargin);
+    }
+
+    private static Candidate Found(ChoiceBlock block, in EndLengths inner, in EndLengths outer, double cut, double margin) => new(
+        block, cut > 0 ? 3 : 0, block.Locked, cut > 0 ? Compared(cut) : -Compared(margin), inner.Place, outer.Place);
 
     private void Offer(Candidate candidate)
     {
@@ -211,8 +231,8 @@ internal sealed class ChoiceSearch(ChoiceBlocks blocks, ChoiceOrder order, int t
     private readonly record struct Candidate(ChoiceBlock Block, int Cut, int Locked, double Metric, int Inner, int Outer)
         : IComparable<Candidate>
     {
-        /// <summary>What another order compares first: a group, such as the currency, and in it a value.</summary>
-        public (double Group, decimal Value) Primary { get; init; }
+        /// <summary>What another order than the best one compares first.</summary>
+        public Cost Primary { get; init; }
 
         // With one joint the socket is the outer end, and comes last.
         private (int, int, int) Places => Block.Like.OneJoint ? (0, Inner, Block.Place) : (Block.Place, Inner, Outer);

@@ -1,8 +1,25 @@
+using TieRodCalc.Rods;
+
 namespace TieRodCalc.Planning;
 
 /// <summary>Picks the cut that is recommended from the window of cuts that work.</summary>
 internal static class CutRounding
 {
+    /// <summary>
+    /// The cuts of both ends: of the inner one with the outer one at its least, then of the outer one with the inner one as recommended.
+    /// </summary>
+    /// <param name="problem">The limits.</param>
+    /// <param name="least">The least cuts.</param>
+    /// <param name="allowance">What to cut beyond the least.</param>
+    /// <param name="mark">The grid, above zero.</param>
+    public static (Cuts Cuts, bool InnerOnMark, bool OuterOnMark) Recommended(
+        in SettingProblem problem, Cuts least, double allowance, double mark)
+    {
+        (double inner, bool innerOnMark) = Recommended(problem.CutWindow(RodSide.Inner, least.Outer), allowance, mark);
+        (double outer, bool outerOnMark) = Recommended(problem.CutWindow(RodSide.Outer, inner), allowance, mark);
+        return (new(inner, outer), innerOnMark, outerOnMark);
+    }
+
     /// <summary>
     /// Least plus allowance, not past the middle of the window, rounded up to the mark grid, or down where up would pass
     /// the middle and down still reaches the least. Where no mark lies in the window, its middle.

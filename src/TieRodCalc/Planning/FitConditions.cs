@@ -61,7 +61,7 @@ internal static class FitConditions
     {
         public End(in RodDimensions rod, in Turning turning, RodSide side, double cut, double shorter, double longer)
         {
-            JointDimensions joint = rod[side];
+            ref readonly JointDimensions joint = ref rod[side];
             double share = turning.Share(side);
             double rise = Math.Max(share * longer, -share * shorter);
             double fall = Math.Min(share * longer, -share * shorter);

@@ -13,14 +13,9 @@ internal sealed class RodPlanning
     private readonly JointNeeds? _outer;
     private readonly RodProblem _wanted;
     private readonly RodDimensions _dimensions;
-    private readonly Turning _turning;
+    private readonly SettingProblem _problem;
     private readonly double _mark;
     private readonly double _allowance;
-    private readonly double _target;
-    private readonly double _axial;
-    private readonly double _axialShorter;
-    private readonly double _axialLonger;
-    private readonly SettingProblem _problem;
 
     public RodPlanning(Rod rod, RodRequest request)
     {
@@ -38,20 +33,15 @@ internal sealed class RodPlanning
         _outer = rod.Parts.OneJoint ? null : JointNeeds.Of(rod.Parts, RodSide.Outer, rules);
         _wanted = RodProblem.Of(rod, request, _inner.RequiredMm, _outer?.RequiredMm ?? 0);
         _dimensions = _wanted.Rod;
-        _turning = _wanted.Turning;
-        _target = _wanted.Target;
-        _axial = _wanted.Axial;
-        _axialShorter = _wanted.AxialShorter;
-        _axialLonger = _wanted.AxialLonger;
         _problem = _wanted.Setting;
     }
 
     public RodPlan Plan()
     {
-        bool adjusts = _wanted.Adjusts;
-        List<BindingLimit> binding = _problem.Conflicts();
+        bool adjusts = _problem.Adjusts;
+        IReadOnlyList<BindingLimit> binding = _problem.Conflicts();
         RodSolution? solution = adjusts && binding.Count == 0 ? Solve() : null;
-        LengthSpan? uncutReach = Reach(default);
+        LengthSpan? uncutReach = SolutionFigures.ReachOf(_dimensions, default) is { } reach ? Span(reach) : null;
         return new RodPlan
         {
             Verdict = solution switch
@@ -61,8 +51,8 @@ internal sealed class RodPlanning
                 _ => Verdict.Buildable,
             },
             Locking = _rod.Locking,
-            Target = Mm(_target),
-            Axial = Mm(_axial),
+            Target = Mm(_wanted.Target),
+            Axial = Mm(_problem.Axial),
             UncutReach = uncutReach,
             InnerRequired = _inner.Required,
             OuterRequired = _outer?.Required,
@@ -71,11 +61,13 @@ internal sealed class RodPlanning
             MoreCutWouldHelp = adjusts && binding.Count > 0
                 && (_wanted with { Rod = _dimensions.CutFreely() }).Setting.Conflicts().Count == 0,
             Warnings = PlanWarnings.Of(
-                _rod, _request, _turning, solution, uncutReach is null, _outer is null ? [_inner] : [_inner, _outer]),
+                _rod, _request, _problem.Turning, solution, uncutReach is null, _outer is null ? [_inner] : [_inner, _outer]),
         };
     }
 
     private static Length Mm(double value) => Length.FromMillimeters(value);
+
+    private static LengthSpan Span(Interval interval) => new(Mm(interval.Low), Mm(interval.High));
 
     private RodSolution Solve()
     {
@@ -85,34 +77,33 @@ internal sealed class RodPlanning
             new ToleranceBox(_rod.Parts, _wanted, (side, across) => JointNeeds.RequiredAt(_rod.Parts, side, _request.Rules, across)),
             _mark);
         (Cuts cuts, bool innerOnMark, bool outerOnMark) = Recommended(least, worst);
-        Interval span = _problem.InnerInsertions(cuts);
-        double inner = span.Middle;
-        double outer = _problem.Sum - cuts.Total - inner;
-        double leastInner = _problem.InnerInsertions(least).Middle;
-        Setting setting = new(inner, outer, cuts);
-        double margin = WorstMargin(setting);
-        TurnEffects effects = new(_request, _dimensions, _turning, _target, _axial);
+        SolutionFigures figures = new(_dimensions, _problem, least, cuts);
+        Turning turning = _problem.Turning;
+        (double inner, double outer) = (figures.Setting.Inner, figures.Setting.Outer);
+        Interval span = figures.Insertions;
+        TurnEffects effects = new(_request, _dimensions, turning, _wanted.Target, _problem.Axial);
         return new RodSolution
         {
-            Reach = Reach(cuts)!,
-            WorstMargin = Mm(margin),
+            Reach = Span(figures.Reach),
+            WorstMargin = Mm(figures.WorstMargin),
             WorstCase = worst.Of(cuts),
-            InnerCut = Advice(RodSide.Inner, least, cuts, innerOnMark),
-            OuterCut = Advice(RodSide.Outer, least, cuts, outerOnMark),
-            Inner = Joint(_inner, inner, cuts.Inner, span),
+            InnerCut = Advice(RodSide.Inner, least, cuts, figures.Most, innerOnMark),
+            OuterCut = Advice(RodSide.Outer, least, cuts, figures.Most, outerOnMark),
+            Inner = Joint(_inner, figures.Inner, inner, cuts.Inner, span),
             Outer = _outer is null
                 ? null
-                : Joint(_outer, outer, cuts.Outer, new Interval(inner + outer - span.High, inner + outer - span.Low)),
+                : Joint(_outer, figures.Outer, outer, cuts.Outer, new Interval(inner + outer - span.High, inner + outer - span.Low)),
             TipGap = _outer is null ? null : Mm(_dimensions.Sleeve - inner - outer),
-            Shorter = Travel.Of(_dimensions, _turning.Motion, _axial, setting, longer: false),
-            Longer = Travel.Of(_dimensions, _turning.Motion, _axial, setting, longer: true),
-            Lengthens = _turning.Adjusts ? _turning.Lengthens : null,
+            Shorter = Travel.Of(figures.Shorter),
+            Longer = Travel.Of(figures.Longer),
+            Lengthens = turning.Adjusts ? turning.Lengthens : null,
             PerTurn = effects.Of(1),
             PerHalfTurn = effects.Of(0.5),
             PerFlat = _rod.Parts.Sleeve?.Outside?.Shape == OutsideShape.Hexagon ? effects.Of(1.0 / Outside.FlatsOfHexagon) : null,
-            Start = StartProcedure.Of(_dimensions, _turning, inner, outer, cuts),
-            LeastCutSetting = new Insertions(Mm(leastInner), _outer is null ? null : Mm(_problem.Sum - least.Total - leastInner)),
-            StartStep = _turning.Adjusts && _outer is not null ? Mm(_turning.StartStep * (_rod.Parts.StartsByHalves ? 0.5 : 1)) : null,
+            Start = StartProcedure.Of(_dimensions, turning, inner, outer, cuts),
+            LeastCutSetting = new Insertions(
+                Mm(figures.LeastCutSetting.Inner), _outer is null ? null : Mm(figures.LeastCutSetting.Outer)),
+            StartStep = turning.Adjusts && _outer is not null ? Mm(turning.StartStep * (_rod.Parts.StartsByHalves ? 0.5 : 1)) : null,
         };
     }
 
@@ -121,19 +112,15 @@ internal sealed class RodPlanning
     /// </summary>
     private (Cuts Cuts, bool InnerOnMark, bool OuterOnMark) Recommended(Cuts least, WorstCaseSearch worst)
     {
-        (double inner, bool innerOnMark) =
-            CutRounding.Recommended(_problem.CutWindow(RodSide.Inner, least.Outer), _allowance, _mark);
-        (double outer, bool outerOnMark) =
-            CutRounding.Recommended(_problem.CutWindow(RodSide.Outer, inner), _allowance, _mark);
-        Cuts ruled = new(inner, outer);
+        (Cuts ruled, bool innerOnMark, bool outerOnMark) = CutRounding.Recommended(_problem, least, _allowance, _mark);
         return worst.TolerancesStated && ruled.Total > 0 && worst.Safer(ruled) is { } safer
             ? (safer, CutRounding.IsOnMark(safer.Inner, _mark), CutRounding.IsOnMark(safer.Outer, _mark))
             : (ruled, innerOnMark, outerOnMark);
     }
 
-    private CutAdvice? Advice(RodSide side, Cuts least, Cuts cuts, bool onMark)
+    private CutAdvice? Advice(RodSide side, Cuts least, Cuts cuts, Cuts most, bool onMark)
     {
-        JointDimensions joint = _dimensions[side];
+        ref readonly JointDimensions joint = ref _dimensions[side];
         if (joint.MostCut <= Millimeters.Negligible)
         {
             return null;
@@ -149,7 +136,7 @@ internal sealed class RodPlanning
         ThreadedEnd end = _rod.Parts.EndAt(side);
         return new CutAdvice(
             Mm(least[side]),
-            Mm(_problem.CutWindow(side, cuts[RodDimensions.Other(side)]).High),
+            Mm(most[side]),
             Mm(cut),
             Mm(fromCenter),
             Mm(joint.ThreadLength - cut),
@@ -157,79 +144,27 @@ internal sealed class RodPlanning
             onMark);
     }
 
-    private JointPlan Joint(JointNeeds needs, double insertion, double cut, Interval span)
+    private JointPlan Joint(JointNeeds needs, in JointFigures figures, double insertion, double cut, Interval span)
     {
         RodSide side = needs.Side;
-        JointDimensions joint = _dimensions[side];
-        double share = _turning.Share(side);
-        double atShortest = insertion - share * _axialShorter;
-        double atLongest = insertion + share * _axialLonger;
-        Length engagedLeast = Mm(Math.Min(joint.Engaged(atShortest, cut), joint.Engaged(atLongest, cut)));
-        double arm = LoadCheck.Arm(_rod.Parts, side, joint.CenterToTip - cut - insertion, _axial);
+        ref readonly JointDimensions joint = ref _dimensions[side];
+        Length engagedLeast = Mm(figures.EngagedLeast);
+        double arm = LoadCheck.Arm(_rod.Parts, side, joint.CenterToTip - cut - insertion, _problem.Axial);
         return new JointPlan
         {
             Insertion = Mm(insertion),
-            InsertionSpan = new LengthSpan(Mm(span.Low), Mm(span.High)),
-            Showing = Mm(joint.Showing(insertion, cut)),
-            Engaged = Mm(joint.Engaged(insertion, cut)),
+            InsertionSpan = Span(span),
+            Showing = Mm(figures.Showing),
+            Engaged = Mm(figures.Engaged),
             EngagedLeast = engagedLeast,
             Required = needs.Required,
             Strength = LoadCheck.Of(needs.Materials, engagedLeast, arm, _request.Rules.Load),
-            NutRoom = Mm(joint.NutRoom(insertion, cut)),
-            NutRoomLeast = Mm(joint.NutRoom(Math.Max(atShortest, atLongest), cut)),
+            NutRoom = Mm(figures.NutRoom),
+            NutRoomLeast = Mm(figures.NutRoomLeast),
             NutLoosens = _rod.Parts.NutAt(side) is null ? null : joint.NutLoosens,
             WitnessProves = _rod.Parts.HoleAt(side).Witness is { } witness
                 ? Mm(Math.Max(0, Math.Min(joint.Depth, witness.Mm) - joint.Mouth))
                 : null,
         };
-    }
-
-    /// <summary>Reach over all settings and starts with the given cuts, the wanted adjustment not kept; null where there is none.</summary>
-    private LengthSpan? Reach(Cuts cuts)
-    {
-        // Without an adjustment to keep, the insertions are free between their limits.
-        SettingProblem still = new(_dimensions, _turning, _axial, shorter: 0, longer: 0);
-        double least = 0;
-        double most = 0;
-        foreach (RodSide side in (ReadOnlySpan<RodSide>)[RodSide.Inner, RodSide.Outer])
-        {
-            EndRoom end = still[side];
-            Interval insertions = new(end.Least, Math.Min(end.Deepest, end.Thread - cuts[side]));
-            if (insertions.IsEmpty || end.ThreadTooShallow > Millimeters.Negligible)
-            {
-                return null;
-            }
-
-            least += insertions.Low;
-            most += insertions.High;
-        }
-
-        Interval sum = new(least, Math.Min(most, still.TipRoom));
-        double stretched = _dimensions.Stretched - cuts.Total;
-        return sum.IsEmpty
-            ? null
-            : new LengthSpan(Mm(_dimensions.Length(stretched - sum.High)), Mm(_dimensions.Length(stretched - sum.Low)));
-    }
-
-    /// <summary>
-    /// Holds the recommended cuts and the setting against the definitions of the limits, at both ends of the adjustment.
-    /// Intervals may be inverted by the comparison constant, so a limit may be missed by that and by what doubles lose.
-    /// </summary>
-    /// <returns>The smallest slack of a limit, that of the cuts not counted.</returns>
-    /// <exception cref="InvalidOperationException">A limit does not hold: a fault of this program.</exception>
-    private double WorstMargin(Setting setting)
-    {
-        double worst = LimitSlack.OfCuts(_dimensions, setting.Cuts.Inner, setting.Cuts.Outer);
-        double margin = double.PositiveInfinity;
-        foreach (double axial in (ReadOnlySpan<double>)[-_axialShorter, _axialLonger])
-        {
-            Setting moved = setting.Moved(_turning.Motion, axial);
-            margin = Math.Min(margin, LimitSlack.OfSetting(_dimensions, moved.Inner, moved.Outer, moved.Cuts.Inner, moved.Cuts.Outer));
-        }
-
-        worst = Math.Min(worst, margin);
-        return worst >= -Setting.Lost
-            ? margin
-            : throw new InvalidOperationException($"The recommended cut misses a limit by {-worst} mm.");
     }
 }

@@ -25,7 +25,7 @@ internal readonly record struct RodProblem(RodDimensions Rod, double Target, dou
     public bool Adjusts => Turning.Adjusts || AxialShorter + AxialLonger <= Millimeters.Negligible;
 
     /// <summary>The limits as inequalities.</summary>
-    public SettingProblem Setting => new(Rod, Turning, Axial, AxialShorter, AxialLonger);
+    public SettingProblem Setting => new(this);
 
     /// <summary>The problem of a rod and a request.</summary>
     /// <exception cref="ArgumentException">

@@ -87,7 +87,7 @@ public static class RodRemedies
                 : change.Apply(wanted, Math.Max(0, size - Hair));
         }
 
-        List<BindingLimit> conflicts = wanted.Setting.Conflicts();
-        return conflicts.FirstOrDefault(limit => limit.Limit != Limit.Cut) ?? conflicts.FirstOrDefault();
+        IReadOnlyList<BindingLimit> conflicts = wanted.Setting.Conflicts();
+        return conflicts.FirstOrDefault(limit => limit.Limit != Limit.Cut) ?? (conflicts is [var first, ..] ? first : null);
     }
 }

@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using TieRodCalc.Rods;
 
 namespace TieRodCalc.Planning;
@@ -21,7 +22,14 @@ internal readonly record struct EndRoom(
     Limit DeepestLimit,
     AdjustmentPoint LeastAt,
     AdjustmentPoint DeepestAt,
-    double ThreadTooShallow);
+    double ThreadTooShallow)
+{
+    /// <summary>The most that insertion and cut can add up to.</summary>
+    public double Reach => Math.Min(Thread, Deepest + MostCut);
+
+    /// <summary>Whether the nut's room is what ends that.</summary>
+    public bool NutEndsReach => Thread <= Deepest + MostCut + Millimeters.Negligible;
+}
 
 /// <summary>
 /// The limits of a rod for one target and one wanted adjustment, as inequalities in two insertions at the target and two
@@ -36,15 +44,39 @@ internal readonly struct SettingProblem
     private readonly EndRoom _outer;
     private readonly bool _oneJoint;
 
-    /// <summary>Sets the problem up; shorter and longer are axial and not negative.</summary>
-    public SettingProblem(in RodDimensions rod, in Turning turning, double axial, double shorter, double longer)
+    /// <summary>Sets the problem up.</summary>
+    public SettingProblem(in RodProblem wanted)
     {
-        Sum = rod.Stretched - axial;
-        TipRoom = rod.Sleeve - rod.TipGap - shorter;
+        RodDimensions rod = wanted.Rod;
+        Turning = new(rod);
+        Motion = Turning.Motion;
+        Axial = rod.Axial(wanted.Target);
+        AxialShorter = Axial - rod.Axial(wanted.Target - wanted.Shorter);
+        AxialLonger = rod.Axial(wanted.Target + wanted.Longer) - Axial;
+        Sum = rod.Stretched - Axial;
+        TipRoom = rod.Sleeve - rod.TipGap - AxialShorter;
         _oneJoint = rod.OneJoint;
-        _inner = EndAt(rod, turning, RodSide.Inner, shorter, longer);
-        _outer = EndAt(rod, turning, RodSide.Outer, shorter, longer);
+        _inner = EndAt(rod, RodSide.Inner);
+        _outer = EndAt(rod, RodSide.Outer);
     }
+
+    /// <summary>What turning does.</summary>
+    public Turning Turning { get; }
+
+    /// <summary>How turning moves the insertions.</summary>
+    public Motion Motion { get; }
+
+    /// <summary>Axial length at the target.</summary>
+    public double Axial { get; }
+
+    /// <summary>How much of axial length the shorter wish takes.</summary>
+    public double AxialShorter { get; }
+
+    /// <summary>How much of axial length the longer wish takes.</summary>
+    public double AxialLonger { get; }
+
+    /// <summary>Whether the wanted adjustment can be had by turning at all.</summary>
+    public bool Adjusts => Turning.Adjusts || AxialShorter + AxialLonger <= Millimeters.Negligible;
 
     /// <summary>What insertions and cuts add up to at the target, <c>K</c>.</summary>
     public double Sum { get; }
@@ -52,7 +84,8 @@ internal readonly struct SettingProblem
     /// <summary>The most that the two insertions may add up to at the target, <c>Q</c>.</summary>
     public double TipRoom { get; }
 
-    public EndRoom this[RodSide side] => side == RodSide.Inner ? _inner : _outer;
+    [UnscopedRef]
+    public ref readonly EndRoom this[RodSide side] => ref (side == RodSide.Inner ? ref _inner : ref _outer);
 
     /// <summary>The allowed insertions of the inner end at the target.</summary>
     public Interval InnerInsertions(Cuts cuts)
@@ -88,8 +121,8 @@ internal readonly struct SettingProblem
     /// <summary>The cuts of one end for which all limits hold, the other end's cut fixed.</summary>
     public Interval CutWindow(RodSide side, double otherCut)
     {
-        EndRoom end = this[side];
-        EndRoom other = this[RodDimensions.Other(side)];
+        ref readonly EndRoom end = ref this[side];
+        ref readonly EndRoom other = ref this[RodDimensions.Other(side)];
         double rest = Sum - otherCut;
         double otherMost = Math.Min(other.Deepest, other.Thread - otherCut);
         double least = Math.Max(0, Math.Max(rest - TipRoom, rest - end.Deepest - otherMost));
@@ -101,40 +134,41 @@ internal readonly struct SettingProblem
     /// Every contradiction that no allowed cut lifts: the inequalities left when insertions and cuts are eliminated, of
     /// which all hold exactly where some cut works. Each names the limits that it comes from.
     /// </summary>
-    public List<BindingLimit> Conflicts()
+    public IReadOnlyList<BindingLimit> Conflicts()
     {
-        ConflictList found = new(_oneJoint);
-        foreach (RodSide side in (ReadOnlySpan<RodSide>)[RodSide.Inner, RodSide.Outer])
-        {
-            EndRoom end = this[side];
-            found.Add(end.ThreadTooShallow, (Limit.Engagement, side, AdjustmentPoint.Any));
-            found.Add(end.Least - end.Deepest, LeastOf(side), DeepestOf(side));
-            found.Add(end.Least - end.Thread, LeastOf(side), NutOf(side));
-        }
+        List<BindingLimit>? found = null;
+        Add(ref found, _inner.ThreadTooShallow, Term.InnerDepth);
+        Add(ref found, _inner.Least - _inner.Deepest, Term.InnerLeast, Term.InnerDeepest);
+        Add(ref found, _inner.Least - _inner.Thread, Term.InnerLeast, Term.InnerNut);
+        Add(ref found, _outer.ThreadTooShallow, Term.OuterDepth);
+        Add(ref found, _outer.Least - _outer.Deepest, Term.OuterLeast, Term.OuterDeepest);
+        Add(ref found, _outer.Least - _outer.Thread, Term.OuterLeast, Term.OuterNut);
+        Add(ref found, _inner.Least + _outer.Least - Sum, Term.InnerLeast, Term.OuterLeast);
 
-        found.Add(_inner.Least + _outer.Least - Sum, LeastOf(RodSide.Inner), LeastOf(RodSide.Outer));
-        found.Add(Sum - Reach(RodSide.Inner) - Reach(RodSide.Outer), [.. ReachOf(RodSide.Inner), .. ReachOf(RodSide.Outer)]);
+        double beyond = Sum - _inner.Reach - _outer.Reach;
+        Add(ref found, beyond, _inner.NutEndsReach ? [Term.InnerNut] : [Term.InnerDeepest, Term.InnerCut]);
+        Add(ref found, beyond, _outer.NutEndsReach ? [Term.OuterNut] : [Term.OuterDeepest, Term.OuterCut]);
 
-        (Limit, RodSide?, AdjustmentPoint) tips = (Limit.Tips, null, AdjustmentPoint.Shortest);
-        found.Add(_inner.Least + _outer.Least - TipRoom, LeastOf(RodSide.Inner), LeastOf(RodSide.Outer), tips);
-        found.Add(Sum - _inner.MostCut - _outer.MostCut - TipRoom, tips, CutOf(RodSide.Inner), CutOf(RodSide.Outer));
-        foreach (RodSide side in (ReadOnlySpan<RodSide>)[RodSide.Inner, RodSide.Outer])
-        {
-            RodSide other = RodDimensions.Other(side);
-            found.Add(
-                this[side].Least + Sum - this[side].Thread - this[other].MostCut - TipRoom,
-                LeastOf(side), NutOf(side), CutOf(other), tips);
-        }
-
-        return found.Sorted();
+        Add(ref found, _inner.Least + _outer.Least - TipRoom, Term.InnerLeast, Term.OuterLeast, Term.Tips);
+        Add(ref found, Sum - _inner.MostCut - _outer.MostCut - TipRoom, Term.Tips, Term.InnerCut, Term.OuterCut);
+        Add(
+            ref found,
+            _inner.Least + Sum - _inner.Thread - _outer.MostCut - TipRoom,
+            Term.InnerLeast, Term.InnerNut, Term.OuterCut, Term.Tips);
+        Add(
+            ref found,
+            _outer.Least + Sum - _outer.Thread - _inner.MostCut - TipRoom,
+            Term.OuterLeast, Term.OuterNut, Term.InnerCut, Term.Tips);
+        return found is null ? (IReadOnlyList<BindingLimit>)[] : Sorted(found);
     }
 
-    private static EndRoom EndAt(in RodDimensions rod, in Turning turning, RodSide side, double shorter, double longer)
+    private EndRoom EndAt(in RodDimensions rod, RodSide side)
     {
-        double share = turning.Share(side);
-        double rise = Math.Max(share * longer, -share * shorter);
-        double fall = Math.Min(share * longer, -share * shorter);
-        Bound least = rod[side].Least;
+        ref readonly JointDimensions joint = ref rod[side];
+        double share = Motion[side];
+        double rise = Math.Max(share * AxialLonger, -share * AxialShorter);
+        double fall = Math.Min(share * AxialLonger, -share * AxialShorter);
+        Bound least = joint.Least;
         Bound deepest = rod.Deepest(side);
         (AdjustmentPoint leastAt, AdjustmentPoint deepestAt) = share switch
         {
@@ -145,76 +179,88 @@ internal readonly struct SettingProblem
         return new EndRoom(
             least.At - fall,
             deepest.At - rise,
-            rod[side].ThreadForInsertion - rise,
-            rod[side].MostCut,
+            joint.ThreadForInsertion - rise,
+            joint.MostCut,
             least.Limit,
             deepest.Limit,
             leastAt,
             deepestAt,
-            rod[side].Required - (rod[side].Depth - rod[side].Mouth));
+            joint.Required - (joint.Depth - joint.Mouth));
     }
 
     private static double NoCutIfNegligible(double cut) => cut <= Millimeters.Negligible ? 0 : cut;
 
-    /// <summary>The most that insertion and cut of one end can add up to.</summary>
-    private double Reach(RodSide side) => Math.Min(this[side].Thread, this[side].Deepest + this[side].MostCut);
-
-    private (Limit, RodSide?, AdjustmentPoint)[] ReachOf(RodSide side) =>
-        this[side].Thread <= this[side].Deepest + this[side].MostCut + Millimeters.Negligible
-            ? [NutOf(side)]
-            : [DeepestOf(side), CutOf(side)];
-
-    private (Limit, RodSide?, AdjustmentPoint) LeastOf(RodSide side) => (this[side].LeastLimit, side, this[side].LeastAt);
-
-    private (Limit, RodSide?, AdjustmentPoint) DeepestOf(RodSide side) => (this[side].DeepestLimit, side, this[side].DeepestAt);
-
-    private (Limit, RodSide?, AdjustmentPoint) NutOf(RodSide side) => (Limit.NutRoom, side, this[side].DeepestAt);
-
-    private static (Limit, RodSide?, AdjustmentPoint) CutOf(RodSide side) => (Limit.Cut, side, AdjustmentPoint.Any);
-
-    /// <summary>Gathers the limits of the contradictions found, each with its greatest miss.</summary>
-    private sealed class ConflictList(bool oneJoint)
+    /// <summary>Adds the limits of a contradiction where there is one; each limit stands once, with its greatest miss.</summary>
+    private void Add(ref List<BindingLimit>? found, double missedBy, params ReadOnlySpan<Term> terms)
     {
-        private readonly List<BindingLimit> _found = [];
-
-        public void Add(double missedBy, params ReadOnlySpan<(Limit Limit, RodSide? End, AdjustmentPoint At)> limits)
+        if (missedBy <= Millimeters.Negligible)
         {
-            if (missedBy <= Millimeters.Negligible)
-            {
-                return;
-            }
-
-            foreach ((Limit limit, RodSide? end, AdjustmentPoint at) in limits)
-            {
-                if (oneJoint && end == RodSide.Outer)
-                {
-                    continue;
-                }
-
-                int index = _found.FindIndex(known => known.Limit == limit && known.End == end && known.At == at);
-                if (index < 0)
-                {
-                    _found.Add(new(limit, end, at, UnitsNet.Length.FromMillimeters(missedBy)));
-                }
-                else if (Millimeters.Of(_found[index].MissedBy) < missedBy)
-                {
-                    _found[index] = new(limit, end, at, UnitsNet.Length.FromMillimeters(missedBy));
-                }
-            }
+            return;
         }
 
-        /// <summary>Greatest miss first; equal misses stay in the order in which they were found.</summary>
-        public List<BindingLimit> Sorted()
+        found ??= [];
+        foreach (Term term in terms)
         {
-            List<BindingLimit> sorted = [];
-            foreach (BindingLimit limit in _found)
+            BindingLimit limit = Named(term, UnitsNet.Length.FromMillimeters(missedBy));
+            if (_oneJoint && limit.End == RodSide.Outer)
             {
-                double missedBy = Millimeters.Of(limit.MissedBy) - Millimeters.Negligible;
-                int place = sorted.FindIndex(known => Millimeters.Of(known.MissedBy) < missedBy);
-                sorted.Insert(place < 0 ? sorted.Count : place, limit);
+                continue;
             }
 
-            return sorted;
+            int index = found.FindIndex(known => known.Limit == limit.Limit && known.End == limit.End && known.At == limit.At);
+            if (index < 0)
+            {
+                found.Add(limit);
+            }
+            else if (Millimeters.Of(found[index].MissedBy) < missedBy)
+            {
+                found[index] = limit;
+            }
         }
+    }
+
+    private BindingLimit Named(Term term, UnitsNet.Length missedBy)
+    {
+        RodSide side = term < Term.OuterDepth ? RodSide.Inner : RodSide.Outer;
+        ref readonly EndRoom end = ref this[side];
+        return term switch
+        {
+            Term.InnerDepth or Term.OuterDepth => new(Limit.Engagement, side, AdjustmentPoint.Any, missedBy),
+            Term.InnerLeast or Term.OuterLeast => new(end.LeastLimit, side, end.LeastAt, missedBy),
+            Term.InnerDeepest or Term.OuterDeepest => new(end.DeepestLimit, side, end.DeepestAt, missedBy),
+            Term.InnerNut or Term.OuterNut => new(Limit.NutRoom, side, end.DeepestAt, missedBy),
+            Term.InnerCut or Term.OuterCut => new(Limit.Cut, side, AdjustmentPoint.Any, missedBy),
+            _ => new(Limit.Tips, null, AdjustmentPoint.Shortest, missedBy),
+        };
+    }
+
+    /// <summary>Greatest miss first; equal misses stay in the order in which they were found.</summary>
+    private static List<BindingLimit> Sorted(List<BindingLimit> found)
+    {
+        List<BindingLimit> sorted = [];
+        foreach (BindingLimit limit in found)
+        {
+            double missedBy = Millimeters.Of(limit.MissedBy) - Millimeters.Negligible;
+            int place = sorted.FindIndex(known => Millimeters.Of(known.MissedBy) < missedBy);
+            sorted.Insert(place < 0 ? sorted.Count : place, limit);
+        }
+
+        return sorted;
+    }
+
+    /// <summary>What bounds an inequality.</summary>
+    private enum Term : byte
+    {
+        InnerDepth,
+        InnerLeast,
+        InnerDeepest,
+        InnerNut,
+        InnerCut,
+        OuterDepth,
+        OuterLeast,
+        OuterDeepest,
+        OuterNut,
+        OuterCut,
+        Tips,
     }
 }

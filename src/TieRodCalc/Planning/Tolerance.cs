@@ -63,20 +63,25 @@ internal sealed class ToleranceBox
     {
         foreach (RodSide side in parts.Joints)
         {
-            JointDimensions joint = wanted.Rod[side];
             ThreadedEnd end = parts.EndAt(side);
             TappedHole hole = parts.HoleAt(side);
-            void Add(RodDimension dimension, Measured? measured, Func<double, JointDimensions> moved) =>
-                AddBoth(wanted, dimension, side, measured?.PlusMinusMm ?? 0, by => wanted.Rod.With(side, moved(by)));
-            Add(RodDimension.CenterToTip, end.CenterToTip, by => joint with { CenterToTip = joint.CenterToTip + by });
-            Add(RodDimension.ThreadLength, end.ThreadLength, by => joint with { ThreadLength = joint.ThreadLength + by });
-            Add(RodDimension.Lead, end.Lead, by => joint with { Lead = joint.Lead + by });
-            Add(RodDimension.MaxCut, end.MaxCut, by => joint with { MostCut = joint.MostCut + by });
-            Add(RodDimension.Depth, hole.Depth, by => joint with { Depth = joint.Depth + by });
-            Add(RodDimension.Countersink, hole.Countersink, by => joint with { Mouth = joint.Mouth + by });
-            Add(RodDimension.Witness, hole.Witness, by => joint with { Witness = joint.Witness + by });
-            Add(RodDimension.Clamp, hole.Clamp, by => joint with { Clamp = joint.Clamp + by });
-            Add(RodDimension.Thickness, parts.NutAt(side)?.Thickness, by => joint with { Nut = joint.Nut + by });
+            void Add(RodDimension dimension, Measured? measured, Func<JointDimensions, double, JointDimensions> moved)
+            {
+                if (measured is { PlusMinusMm: > 0 and var plusMinus })
+                {
+                    AddBoth(wanted, dimension, side, plusMinus, by => wanted.Rod.With(side, moved(wanted.Rod[side], by)));
+                }
+            }
+
+            Add(RodDimension.CenterToTip, end.CenterToTip, static (joint, by) => joint with { CenterToTip = joint.CenterToTip + by });
+            Add(RodDimension.ThreadLength, end.ThreadLength, static (joint, by) => joint with { ThreadLength = joint.ThreadLength + by });
+            Add(RodDimension.Lead, end.Lead, static (joint, by) => joint with { Lead = joint.Lead + by });
+            Add(RodDimension.MaxCut, end.MaxCut, static (joint, by) => joint with { MostCut = joint.MostCut + by });
+            Add(RodDimension.Depth, hole.Depth, static (joint, by) => joint with { Depth = joint.Depth + by });
+            Add(RodDimension.Countersink, hole.Countersink, static (joint, by) => joint with { Mouth = joint.Mouth + by });
+            Add(RodDimension.Witness, hole.Witness, static (joint, by) => joint with { Witness = joint.Witness + by });
+            Add(RodDimension.Clamp, hole.Clamp, static (joint, by) => joint with { Clamp = joint.Clamp + by });
+            Add(RodDimension.Thickness, parts.NutAt(side)?.Thickness, static (joint, by) => joint with { Nut = joint.Nut + by });
         }
 
         Measured length = parts.Sleeve?.Length ?? parts.Socket!.CenterToFace;

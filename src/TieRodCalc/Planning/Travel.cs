@@ -11,50 +11,8 @@ namespace TieRodCalc.Planning;
 public sealed record Travel(Length Length, double Turns, Limit? EndsAt, RodSide? End)
 {
     /// <summary>The travel from a setting to the first limit that is met on the way.</summary>
-    internal static Travel Of(
-        in RodDimensions rod, in Motion motion, double axial, Setting from, bool longer)
-    {
-        if (!motion.Adjusts)
-        {
-            return new Travel(Length.Zero, 0, null, null);
-        }
+    internal static Travel Of(in RodDimensions rod, in Motion motion, double axial, in Setting from, bool longer) =>
+        Of(Way.Of(rod, motion, axial, from, longer));
 
-        // Of limits that are met together the first one gives the name: inner end, outer end, tips.
-        (double Axial, Limit Limit, RodSide? End) first = (double.PositiveInfinity, Limit.Tips, null);
-        foreach (RodSide side in (ReadOnlySpan<RodSide>)[RodSide.Inner, RodSide.Outer])
-        {
-            double insertion = from[side];
-            double inward = longer ? motion[side] : -motion[side];
-            if (inward == 0)
-            {
-                continue;
-            }
-
-            (double room, Limit limit) = inward > 0
-                ? RoomInward(rod, side, insertion, from.Cuts[side])
-                : (insertion - rod[side].Least.At, rod[side].Least.Limit);
-            first = Earlier(first, (room / Math.Abs(inward), limit, side));
-        }
-
-        if (!longer)
-        {
-            first = Earlier(first, (rod.Sleeve - rod.TipGap - from.Inner - from.Outer, Limit.Tips, null));
-        }
-
-        double reached = Math.Max(0, first.Axial);
-        double length = Math.Abs(rod.Length(axial + (longer ? reached : -reached)) - rod.Length(axial));
-        return new Travel(Length.FromMillimeters(length), reached / motion.AxialPerTurn, first.Limit, first.End);
-    }
-
-    private static (double Axial, Limit Limit, RodSide? End) Earlier(
-        (double Axial, Limit Limit, RodSide? End) first, (double Axial, Limit Limit, RodSide? End) other) =>
-        other.Axial < first.Axial - Millimeters.Negligible ? other : first with { Axial = Math.Min(first.Axial, other.Axial) };
-
-    private static (double Room, Limit Limit) RoomInward(in RodDimensions rod, RodSide side, double insertion, double cut)
-    {
-        Bound deepest = rod.Deepest(side);
-        double nutRoom = rod[side].NutRoom(insertion, cut);
-        double boreRoom = deepest.At - insertion;
-        return (Math.Min(nutRoom, boreRoom), nutRoom <= boreRoom + Millimeters.Negligible ? Limit.NutRoom : deepest.Limit);
-    }
+    internal static Travel Of(in Way way) => new(Length.FromMillimeters(way.Length), way.Turns, way.EndsAt, way.End);
 }

@@ -30,7 +30,13 @@ internal sealed class WorstCaseSearch
             // A cut gives or takes all of itself or nothing.
             _perInnerCut[i] = Math.Round(Change(_nominal[i], _perInnerCut[i]));
             _perOuterCut[i] = Math.Round(Change(_nominal[i], _perOuterCut[i]));
-            _worst[i] = _nominal[i] - _taken.Sum(taken => taken[i]);
+            double taken = 0;
+            foreach (double[] one in _taken)
+            {
+                taken += one[i];
+            }
+
+            _worst[i] = _nominal[i] - taken;
         }
     }
 

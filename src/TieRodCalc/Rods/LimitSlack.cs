@@ -28,11 +28,11 @@ internal static class LimitSlack
 
     /// <summary>How much less than allowed is cut, and no less than nothing.</summary>
     public static double OfCuts(in RodDimensions rod, double innerCut, double outerCut) => Math.Min(
-        Math.Min(rod.Inner.MostCut - innerCut, innerCut), Math.Min(rod.Outer.MostCut - outerCut, outerCut));
+        Math.Min(rod[RodSide.Inner].MostCut - innerCut, innerCut), Math.Min(rod[RodSide.Outer].MostCut - outerCut, outerCut));
 
     private static double OfEnd(in RodDimensions rod, RodSide side, double insertion, double cut)
     {
-        JointDimensions joint = rod[side];
+        ref readonly JointDimensions joint = ref rod[side];
         double slack = Math.Min(insertion - joint.Least.At, joint.Depth - joint.Mouth - joint.Required);
         slack = Math.Min(slack, joint.NutRoom(insertion, cut));
         return Math.Min(slack, rod.Deepest(side).At - insertion);

@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using TieRodCalc.Parts;
 using TieRodCalc.Threads;
 
@@ -6,11 +7,22 @@ namespace TieRodCalc.Rods;
 /// <summary>The dimensions of a rod in millimeters: two joints on one sleeve.</summary>
 internal readonly record struct RodDimensions
 {
+    private readonly JointDimensions _inner;
+    private readonly JointDimensions _outer;
+
     /// <summary>The joint at the inner end.</summary>
-    public required JointDimensions Inner { get; init; }
+    public required JointDimensions Inner
+    {
+        get => _inner;
+        init => _inner = value;
+    }
 
     /// <summary>The joint at the outer end.</summary>
-    public required JointDimensions Outer { get; init; }
+    public required JointDimensions Outer
+    {
+        get => _outer;
+        init => _outer = value;
+    }
 
     /// <summary>Length of the sleeve, <c>S</c>.</summary>
     public required double Sleeve { get; init; }
@@ -44,14 +56,16 @@ internal readonly record struct RodDimensions
         OneJoint = parts.OneJoint,
     };
 
-    public JointDimensions this[RodSide side] => side == RodSide.Inner ? Inner : Outer;
+    /// <summary>The joint at an end, in its place: a joint is large, and its numbers are asked for again and again.</summary>
+    [UnscopedRef]
+    public ref readonly JointDimensions this[RodSide side] => ref (side == RodSide.Inner ? ref _inner : ref _outer);
 
     /// <summary>The same rod with another joint at one end.</summary>
     public RodDimensions With(RodSide side, JointDimensions joint) =>
         side == RodSide.Inner ? this with { Inner = joint } : this with { Outer = joint };
 
     /// <summary>Axial length with nothing inserted and nothing cut: <c>c1 + c2 + S</c>.</summary>
-    public double Stretched => Inner.CenterToTip + Outer.CenterToTip + Sleeve;
+    public double Stretched => _inner.CenterToTip + _outer.CenterToTip + Sleeve;
 
     /// <summary>The most insertion that the sleeve allows one end, at any cut.</summary>
     public Bound Deepest(RodSide side) => this[side].ClosedBore

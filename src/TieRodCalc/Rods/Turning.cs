@@ -12,8 +12,8 @@ internal readonly struct Turning
 
     public Turning(in RodDimensions rod)
     {
-        JointDimensions inner = rod.Inner;
-        JointDimensions outer = rod.Outer;
+        ref readonly JointDimensions inner = ref rod[RodSide.Inner];
+        ref readonly JointDimensions outer = ref rod[RodSide.Outer];
         _innerPerTurn = (rod.OneJoint ? inner.Hand : -inner.Hand) * inner.Pitch;
         _outerPerTurn = outer.Hand * outer.Pitch;
         AxialPerTurn = -(_innerPerTurn + _outerPerTurn);

@@ -41,6 +41,9 @@ public sealed record SteeringGeometry
         Heights = outerHeight - innerHeight;
         OuterRadius = outerRadius.Norm;
         InnerRadius = innerRadius.Norm;
+        Squares = Square(Heights) + Square(OuterRadius) + Square(InnerRadius);
+        ShortestMm = Math.Sqrt(Square(Heights) + Square(OuterRadius - InnerRadius));
+        LongestMm = Math.Sqrt(Square(Heights) + Square(OuterRadius + InnerRadius));
         if (!double.IsFinite(LongestMm))
         {
             throw new ArgumentException("The joints need finite coordinates.", nameof(outer));
@@ -69,27 +72,17 @@ public sealed record SteeringGeometry
     internal double LengthMm { get; private init; }
 
     /// <summary>Shortest rod that some angle of the wheel reaches.</summary>
-    internal double ShortestMm => Math.Sqrt(Square(Heights) + Square(OuterRadius - InnerRadius));
+    internal double ShortestMm { get; }
 
     /// <summary>Longest rod that some angle of the wheel reaches.</summary>
-    internal double LongestMm => Math.Sqrt(Square(Heights) + Square(OuterRadius + InnerRadius));
+    internal double LongestMm { get; }
 
     /// <summary>Whether the rod is in line with the steer axis, so that no finite turn answers a change of length.</summary>
-    internal bool InLine =>
-        Math.Abs(Math.Sin(StartAngle)) < DeadCenter
-        || OuterRadius <= Millimeters.Negligible
-        || InnerRadius <= Millimeters.Negligible;
+    internal bool InLine { get; private init; }
 
     /// <summary>What the rod gets longer by, millimeters, for a radian of toe-in; negative for a joint ahead of the axle.</summary>
-    internal double LengthPerToe
-    {
-        get
-        {
-            Vector turned = Axis.Cross(Spin);
-            double toe = Inward * (Spin.Y * turned.X - Spin.X * turned.Y) / (Square(Spin.X) + Square(Spin.Y));
-            return OuterRadius * InnerRadius * Math.Sin(StartAngle) / LengthMm / toe;
-        }
-    }
+    internal double LengthPerToe => OuterRadius * InnerRadius * Math.Sin(StartAngle) / LengthMm
+        / (Inward * (Spin.Y * Aside.X - Spin.X * Aside.Y) / (Square(Spin.X) + Square(Spin.Y)));
 
     private bool RunsInward { get; }
 
@@ -106,14 +99,29 @@ public sealed record SteeringGeometry
     private double InnerRadius { get; }
 
     /// <summary>The angle <c>g</c> as the joints stand.</summary>
-    private double StartAngle { get; init; }
+    private double StartAngle
+    {
+        get;
+        init => (field, InLine) = (
+            value, Math.Abs(Math.Sin(value)) < DeadCenter || Math.Min(OuterRadius, InnerRadius) <= Millimeters.Negligible);
+    }
 
     /// <summary>The spin axis as the joints stand, to the car's left.</summary>
-    private Vector Spin { get; init; }
+    private Vector Spin
+    {
+        get;
+        init => (field, Aside, Along) = (value, Axis.Cross(value), Axis.Dot(value));
+    }
+
+    /// <summary>The steer axis across the spin axis: where that moves to as the wheel turns.</summary>
+    private Vector Aside { get; init; }
+
+    /// <summary>How much of the spin axis lies along the steer axis.</summary>
+    private double Along { get; init; }
 
     private int Inward => Side == CarSide.Left ? 1 : -1;
 
-    private double Squares => Square(Heights) + Square(OuterRadius) + Square(InnerRadius);
+    private double Squares { get; }
 
     /// <summary>A wheel given by points.</summary>
     /// <param name="side">Side of the car.</param>
@@ -236,21 +244,21 @@ public sealed record SteeringGeometry
     /// </summary>
     internal double TurnForToe(double toe)
     {
-        Vector along = Axis.Dot(Spin) * Axis;
+        Vector along = Along * Axis;
         Vector across = Spin - along;
-        Vector aside = Axis.Cross(Spin);
         (double sine, double cosine) = Math.SinCos(Inward * toe);
         double Part(Vector v) => v.X * cosine - v.Y * sine;
 
-        // Part(along) + Part(across) cos(turn) + Part(aside) sin(turn) = 0 has two answers; the ground line of one may point
+        // Part(along) + Part(across) cos(turn) + Part(Aside) sin(turn) = 0 has two answers; the ground line of one may point
         // backward. Of those that point forward the nearer one is meant.
-        double phase = Math.Atan2(Part(aside), Part(across));
-        double half = Math.Acos(-Part(along) / Math.Sqrt(Square(Part(across)) + Square(Part(aside))));
+        double phase = Math.Atan2(Part(Aside), Part(across));
+        double half = Math.Acos(-Part(along) / Math.Sqrt(Square(Part(across)) + Square(Part(Aside))));
         double nearest = double.NaN;
         foreach (double answer in (ReadOnlySpan<double>)[phase + half, phase - half])
         {
             double turn = Math.IEEERemainder(answer, 2 * Math.PI);
-            if (Math.Cos(ToeAfter(turn) - toe) > 0 && !(Math.Abs(turn) >= Math.Abs(nearest)))
+            Vector spin = SpinAfter(turn);
+            if (spin.X * sine + spin.Y * cosine > 0 && !(Math.Abs(turn) >= Math.Abs(nearest)))
             {
                 nearest = turn;
             }
@@ -283,6 +291,6 @@ public sealed record SteeringGeometry
     private Vector SpinAfter(double turn)
     {
         (double sine, double cosine) = Math.SinCos(turn);
-        return cosine * Spin + sine * Axis.Cross(Spin) + (Axis.Dot(Spin) * (1 - cosine)) * Axis;
+        return cosine * Spin + sine * Aside + (Along * (1 - cosine)) * Axis;
     }
 }
