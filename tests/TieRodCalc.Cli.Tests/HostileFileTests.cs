@@ -48,7 +48,7 @@ public sealed class HostileFileTests : IDisposable
         [
             (_folder, "this is a folder, not a file"),
             (At("missing.yaml"), "there is no such file"),
-            (At(new string('a', 300) + ".yaml"), "it cannot be read"),
+            (At(new string('a', 300) + ".yaml"), "there is no such file"),
         ];
         if (!OperatingSystem.IsWindows())
         {
@@ -102,7 +102,6 @@ public sealed class HostileFileTests : IDisposable
         string path = At("growing.yaml");
         byte[] comment = new byte[1 << 16];
         comment.AsSpan().Fill((byte)'#');
-        int tooLarge = 0;
         int grown = 0;
         for (int round = 0; round < 20; round++)
         {
@@ -125,14 +124,12 @@ public sealed class HostileFileTests : IDisposable
             Volatile.Write(ref stop, true);
             growing.Join();
             grown += writer.Length > before ? 1 : 0;
-            tooLarge += run.Status == 2 ? 1 : 0;
-            Assert.True(
-                run is { Status: 0, Error: "" } || (run is { Status: 2, Output: "" } && run.Error.Contains("larger than 8 MiB", StringComparison.Ordinal)),
-                run.ToString());
+            string expected = run.Status == 0 ? $"{path}: sound; a job with 1 rod\n" : $"{path}: error: the file is larger than 8 MiB";
+            Assert.StartsWith(expected, run.Status == 0 ? run.Output : run.Error, StringComparison.Ordinal);
+            Assert.Empty(run.Status == 0 ? run.Error : run.Output);
         }
 
         Assert.True(grown > 0, "the file never grew while it was read");
-        Assert.InRange(tooLarge, 0, 20);
     }
 
     [Fact]
@@ -174,19 +171,11 @@ public sealed class HostileFileTests : IDisposable
             Given += count;
             return count;
         }
-
-        public override int Read(Span<byte> buffer)
-        {
-            buffer.Fill((byte)'#');
-            Given += buffer.Length;
-            return buffer.Length;
-        }
     }
 
     private sealed class ForbiddenInput : MemoryStream
     {
-        public override int Read(byte[] buffer, int offset, int count) => throw new UnauthorizedAccessException("Access to the path is denied.");
-
-        public override int Read(Span<byte> buffer) => throw new UnauthorizedAccessException("Access to the path is denied.");
+        public override int Read(byte[] buffer, int offset, int count) =>
+            throw new UnauthorizedAccessException("Access to the path is denied.");
     }
 }
