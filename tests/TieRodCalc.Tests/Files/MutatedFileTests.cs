@@ -52,8 +52,12 @@ public sealed class MutatedFileTests(ITestOutputHelper output) : IDisposable
         MutatedFileWorker alone = new(_sources, workers.Length);
         foreach (int slow in workers.SelectMany(worker => worker.SlowOnes))
         {
-            // Other work on the machine makes a case slow, but not every time and alone.
-            TimeSpan least = Enumerable.Range(0, 3).Min(_ => alone.Time(slow));
+            // What was compiled on the way counts once.
+            TimeSpan least = Enumerable.Range(0, 3).Min(_ =>
+            {
+                alone.Run(slow);
+                return alone.LastTime;
+            });
             Assert.True(least < s_mostTime, $"{least}: {alone.Describe()}");
         }
 

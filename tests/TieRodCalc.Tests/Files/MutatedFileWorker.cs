@@ -31,6 +31,9 @@ internal sealed class MutatedFileWorker
     /// <summary>Cases to be timed again, alone.</summary>
     public List<int> SlowOnes { get; } = [];
 
+    /// <summary>How long the last case computed.</summary>
+    public TimeSpan LastTime { get; private set; }
+
     /// <summary>How long the present case runs.</summary>
     public TimeSpan RunsSince => Stopwatch.GetElapsedTime(Volatile.Read(ref _startedAt));
 
@@ -39,6 +42,7 @@ internal sealed class MutatedFileWorker
     public string? Run(int index)
     {
         MutatedFile file = Take(index);
+        TimeSpan started = ThreadClock.Now;
         long before = GC.GetAllocatedBytesForCurrentThread();
         string? wrong;
         bool refused = false;
@@ -53,23 +57,16 @@ internal sealed class MutatedFileWorker
             wrong = exception.ToString();
         }
 
-        TimeSpan time = RunsSince;
+        LastTime = ThreadClock.Now - started;
         Tally.Add(file.Kind, refused);
-        Tally.Measured(index, GC.GetAllocatedBytesForCurrentThread() - before, time);
+        Tally.Measured(index, GC.GetAllocatedBytesForCurrentThread() - before, LastTime);
         Tally.Numbers = _walk.Numbers;
-        if (time > s_slow)
+        if (LastTime > s_slow)
         {
             SlowOnes.Add(index);
         }
 
         return wrong is null ? null : $"{wrong}\n{Describe()}";
-    }
-
-    /// <summary>How long one case takes.</summary>
-    public TimeSpan Time(int index)
-    {
-        Run(index);
-        return RunsSince;
     }
 
     /// <summary>The present case, to be looked at.</summary>
