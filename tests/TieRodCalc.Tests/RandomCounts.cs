@@ -68,7 +68,8 @@ internal static class RandomCounts
     public static string Description => string.Create(
         CultureInfo.InvariantCulture,
         $"{Rods} rods, {Geometries} geometries, {Corners} corners, {Texts} texts, {Files} files, {Catalogs} catalogs, "
-        + $"{MutatedFiles} mutated files, {FailingJobs} failing jobs, {TolerancedRods} rods with tolerances, seed {Seed} (number of rods: {Variable})");
+        + $"{MutatedFiles} mutated files, {FailingJobs} failing jobs, {TolerancedRods} rods with tolerances, "
+        + $"seed {Seed} (number of rods: {Variable})");
 
     /// <summary>The source of random numbers of one case.</summary>
     public static Random For(int index) => new(unchecked(Seed * 31 + index * 7_919));
