@@ -65,7 +65,7 @@ public sealed class MutatedFileTests(ITestOutputHelper output) : IDisposable
         output.WriteLine($"{RandomCounts.Description}\n{all}");
         Assert.Equal(count, all.Refused + all.Valid);
         Assert.True(all.MostBytes < MostBytes, $"{all.MostBytes} bytes: case {all.CaseOfMostBytes}");
-        Assert.True(all.Refused > count / 4 && all.Valid > count / 4, all.ToString());
-        Assert.All(all.Computed, computed => Assert.True(computed.Value > count / 2_000, all.ToString()));
+        Assert.True(all.Refused > count / 5 && all.Valid > count / 5, all.ToString());
+        Assert.All(all.Computed, computed => Assert.True(computed.Value > count / 5_000, all.ToString()));
     }
 }
