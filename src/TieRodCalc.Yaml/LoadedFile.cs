@@ -83,7 +83,8 @@ internal sealed class LoadedFile
         }
         else if (whole)
         {
-            findings.Only(root?.Span ?? TextSpan.WholeFile, $"'{JobVersion.Key}' is missing: {JobVersion.Wanted}");
+            // It belongs at the top: of a file of comments alone too.
+            findings.Only(root?.Span ?? new TextSpan(0, 1), $"'{JobVersion.Key}' is missing: {JobVersion.Wanted}");
         }
 
         return null;

@@ -8,6 +8,9 @@ internal static class RandomCounts
     /// <summary>Environment variable that replaces the number of rods, for runs that repeat the tests many times.</summary>
     public const string Variable = "TIERODCALC_RANDOM_COUNT";
 
+    /// <summary>Environment variable that replaces the number of mutated files alone.</summary>
+    public const string MutatedFilesVariable = "TIERODCALC_MUTATED_FILES";
+
     /// <summary>Seed of every draw.</summary>
     public const int Seed = 271_828;
 
@@ -20,10 +23,7 @@ internal static class RandomCounts
     private const int DefaultRods = 20_000;
 
     /// <summary>Random rods.</summary>
-    public static int Rods { get; } =
-        int.TryParse(Environment.GetEnvironmentVariable(Variable), NumberStyles.None, CultureInfo.InvariantCulture, out int count)
-            ? count
-            : DefaultRods;
+    public static int Rods { get; } = Said(Variable) ?? DefaultRods;
 
     /// <summary>Random steering geometries: as many as rods.</summary>
     public static int Geometries => Rods;
@@ -55,6 +55,9 @@ internal static class RandomCounts
     /// <summary>Spoiled part and job files: three for every twenty rods.</summary>
     public static int Files => Math.Max(200, Rods * 3 / 20);
 
+    /// <summary>Mutated part and job files that are read and computed: five for every two rods.</summary>
+    public static int MutatedFiles { get; } = Said(MutatedFilesVariable) ?? Math.Max(2_000, Rods * 5 / 2);
+
     /// <summary>Random corners whose best moves are searched: one for every four hundred rods.</summary>
     public static int SearchedCorners => Math.Max(40, Rods / 400);
 
@@ -65,8 +68,14 @@ internal static class RandomCounts
     public static string Description => string.Create(
         CultureInfo.InvariantCulture,
         $"{Rods} rods, {Geometries} geometries, {Corners} corners, {Texts} texts, {Files} files, {Catalogs} catalogs, "
-        + $"{FailingJobs} failing jobs, {TolerancedRods} rods with tolerances, seed {Seed} (number of rods: {Variable})");
+        + $"{MutatedFiles} mutated files, {FailingJobs} failing jobs, {TolerancedRods} rods with tolerances, "
+        + $"seed {Seed} (number of rods: {Variable})");
 
     /// <summary>The source of random numbers of one case.</summary>
     public static Random For(int index) => new(unchecked(Seed * 31 + index * 7_919));
+
+    private static int? Said(string variable) =>
+        int.TryParse(Environment.GetEnvironmentVariable(variable), NumberStyles.None, CultureInfo.InvariantCulture, out int count)
+            ? count
+            : null;
 }

@@ -16,6 +16,7 @@ internal static class Guard
     /// <summary>The largest file that is read, 8 MiB.</summary>
     public const int LargestFile = 8 * 1024 * 1024;
 
+    private const string NoSuchFile = "there is no such file";
     private const string TooLarge = "the file is larger than 8 MiB";
 
     /// <summary>Reads a file.</summary>
@@ -33,13 +34,13 @@ internal static class Guard
             }
 
             FileInfo file = new(path);
-            if (!file.Exists)
+            FileSystemInfo? real = file.LinkTarget is null ? file : file.ResolveLinkTarget(returnFinalTarget: true);
+            if (real is not FileInfo { Exists: true } target)
             {
-                return NotOpened("there is no such file");
+                return NotOpened(NoSuchFile);
             }
 
-            FileSystemInfo real = file.LinkTarget is null ? file : file.ResolveLinkTarget(returnFinalTarget: true) ?? file;
-            if (real is not FileInfo { Exists: true } target || target.Attributes.HasFlag(FileAttributes.Device) || target.Length == 0)
+            if (target.Attributes.HasFlag(FileAttributes.Device) || target.Length == 0)
             {
                 return new FileBytes(default, "the file is empty (or is a device or a pipe, which are not read by name); "
                     + $"{JobVersion.Wanted}", true);
@@ -162,7 +163,7 @@ internal static class Guard
 
     private static string Sentence(Exception exception) => exception switch
     {
-        FileNotFoundException or DirectoryNotFoundException => "there is no such file",
+        FileNotFoundException or DirectoryNotFoundException => NoSuchFile,
         UnauthorizedAccessException or SecurityException => "there is no permission to read it",
         PathTooLongException => "its name is too long",
         ArgumentException or NotSupportedException => "this cannot be the name of a file",
