@@ -21,47 +21,26 @@ internal static class OutputFile
     /// <exception cref="OperationCanceledException">A signal asked the program to end; everything is as it was before.</exception>
     public static bool WriteAll(IReadOnlyList<(string Path, Func<string> Text)> files, bool overwrite, Terminal terminal)
     {
-        if (files.Any(file => file.Path.Length == 0))
+        if (files.Select(file => Refusal(file.Path, overwrite)).FirstOrDefault(refusal => refusal is not null) is { } refused)
         {
-            terminal.Complain("tierodcalc: the file to be written has no name.\n");
-            return false;
-        }
-
-        if (files.FirstOrDefault(file => Directory.Exists(file.Path)).Path is { } directory)
-        {
-            terminal.Complain($"tierodcalc: {directory} is a folder; name a file in it. Nothing was written.\n");
-            return false;
-        }
-
-        if (files.FirstOrDefault(file => IsMissing(Path.GetDirectoryName(file.Path))).Path is { } lost)
-        {
-            terminal.Complain(
-                $"tierodcalc: {lost} cannot be written: there is no folder {Path.GetDirectoryName(lost)}. Nothing was written.\n");
-            return false;
-        }
-
-        if (!overwrite && files.FirstOrDefault(file => Path.Exists(file.Path)).Path is { } existing)
-        {
-            terminal.Complain($"tierodcalc: {existing} exists; --force overwrites it. Nothing was written.\n");
+            terminal.Complain($"tierodcalc: {refused} Nothing was written.\n");
             return false;
         }
 
         using Interruption interruption = new();
-        PendingFile[] pending = [.. files.Select(file => new PendingFile(file.Path))];
-        string path = string.Empty;
+        PendingFile[] pending = [.. files.Select(file => new PendingFile(RealPath(file.Path)))];
+        int at = 0;
         try
         {
-            foreach ((PendingFile file, Func<string> text) in pending.Zip(files.Select(file => file.Text)))
+            for (at = 0; at < pending.Length; at++)
             {
-                path = file.Path;
-                file.Prepare(text(), Utf8);
+                pending[at].Prepare(files[at].Text(), Utf8);
             }
 
-            foreach (PendingFile file in pending)
+            for (at = 0; at < pending.Length; at++)
             {
-                path = file.Path;
                 interruption.ThrowIfAsked();
-                file.Place(overwrite, mayGoBack: file != pending[^1]);
+                pending[at].Place(overwrite, mayGoBack: at < pending.Length - 1);
             }
 
             Array.ForEach(pending, file => file.Keep());
@@ -75,7 +54,7 @@ internal static class OutputFile
         catch (Exception fault) when (IsOfDisk(fault))
         {
             TakeBack(pending);
-            terminal.Complain($"tierodcalc: {path} cannot be written: {fault.Message}\n");
+            terminal.Complain($"tierodcalc: {files[at].Path} cannot be written: {pending[at].Words(fault)}\n");
             return false;
         }
     }
@@ -83,22 +62,70 @@ internal static class OutputFile
     /// <summary>Why nothing can be written into a folder, or null where something can.</summary>
     public static string? FaultOf(string folder)
     {
+        string trial = PendingFile.NameIn(folder);
         try
         {
-            string trial = Path.Combine(folder, $".tierodcalc.{Environment.ProcessId}.part");
             using FileStream stream = new(trial, FileMode.CreateNew, FileAccess.Write, FileShare.None, 1, FileOptions.DeleteOnClose);
             return null;
         }
         catch (Exception fault) when (IsOfDisk(fault))
         {
-            return fault.Message;
+            return fault.Message.Replace(Path.GetFullPath(trial), folder, StringComparison.Ordinal);
         }
     }
 
     internal static bool IsOfDisk(Exception fault) =>
         fault is IOException or UnauthorizedAccessException or NotSupportedException or ArgumentException;
 
-    private static bool IsMissing(string? folder) => !string.IsNullOrEmpty(folder) && !Directory.Exists(folder);
+    /// <summary>The file that a name leads to where it is a symbolic link, so that the link stays; otherwise the name.</summary>
+    /// <exception cref="IOException">The links lead round in a circle.</exception>
+    public static string RealPath(string path)
+    {
+        FileInfo file = new(path);
+        return file.LinkTarget is null ? path : file.ResolveLinkTarget(returnFinalTarget: true)!.FullName;
+    }
+
+    /// <summary>Why no file is to be written there, as a sentence, or null.</summary>
+    private static string? Refusal(string path, bool overwrite)
+    {
+        try
+        {
+            return path.Length == 0 ? "the file to be written has no name."
+                : Directory.Exists(path) ? $"{path} is a folder; name a file in it."
+                : !overwrite && Path.Exists(path) ? $"{path} exists; --force overwrites it."
+                : Path.GetDirectoryName(RealPath(path)) is { Length: > 0 } folder && !Directory.Exists(folder)
+                    ? $"{path} cannot be written: there is no folder {folder}."
+                : File.Exists(RealPath(path)) && !IsFile(RealPath(path)) ? $"{path} is a device or a pipe; name a file."
+                : null;
+        }
+        catch (Exception fault) when (IsOfDisk(fault))
+        {
+            return $"{path} cannot be written: {fault.Message.TrimEnd('.')}.";
+        }
+    }
+
+    /// <summary>
+    /// Whether it is a file, whose place another may take, and not a device or a pipe. These have no length, as an empty file has none;
+    /// but the file can be given one.
+    /// </summary>
+    public static bool IsFile(string path)
+    {
+        if (new FileInfo(path).Length > 0)
+        {
+            return true;
+        }
+
+        using FileStream stream = new(path, FileMode.Open, FileAccess.ReadWrite, FileShare.ReadWrite | FileShare.Delete, bufferSize: 1);
+        try
+        {
+            stream.SetLength(0);
+            return true;
+        }
+        catch (Exception fault) when (IsOfDisk(fault))
+        {
+            return false;
+        }
+    }
 
     private static void TakeBack(PendingFile[] pending)
     {

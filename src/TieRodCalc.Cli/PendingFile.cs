@@ -5,15 +5,21 @@ namespace TieRodCalc.Cli;
 /// <summary>A file on its way to its place: written beside it, then moved there; whatever was there can be put back.</summary>
 internal sealed class PendingFile(string path)
 {
-    private readonly string _beside = $"{path}.{Environment.ProcessId}.part";
-    private readonly string _before = $"{path}.{Environment.ProcessId}.before";
+    private readonly string _beside = NameIn(Path.GetDirectoryName(path)) + ".part";
+    private readonly string _before = NameIn(Path.GetDirectoryName(path)) + ".before";
     private bool _placed;
 
-    /// <summary>Where it shall stand.</summary>
-    public string Path => path;
+    /// <summary>A name for a file of our own in a folder: never that of another run, and short, so that any name beside it will do.</summary>
+    public static string NameIn(string? folder) =>
+        Path.Combine(folder ?? string.Empty, $".tierodcalc.{Path.GetRandomFileName()}");
 
-    /// <summary>Writes the text beside the place.</summary>
-    public void Prepare(string text, Encoding encoding) => File.WriteAllText(_beside, text, encoding);
+    /// <summary>Writes the text beside the place, and through to the disk, which may find only then that it is full.</summary>
+    public void Prepare(string text, Encoding encoding)
+    {
+        using FileStream stream = new(_beside, FileMode.CreateNew, FileAccess.Write, FileShare.None, bufferSize: 1);
+        stream.Write(encoding.GetBytes(text));
+        stream.Flush(flushToDisk: true);
+    }
 
     /// <summary>Moves it to its place.</summary>
     /// <param name="overwrite">Whether a file that is there is overwritten.</param>
@@ -45,6 +51,11 @@ internal sealed class PendingFile(string path)
             Quietly(() => File.Delete(path));
         }
     }
+
+    /// <summary>What a fault says, of the place instead of the file beside it, of which nobody knows.</summary>
+    public string Words(Exception fault) => fault.Message
+        .Replace(Path.GetFullPath(_beside), path, StringComparison.Ordinal)
+        .Replace(Path.GetFullPath(_before), path, StringComparison.Ordinal);
 
     private static void Quietly(Action action)
     {

@@ -30,7 +30,7 @@ internal sealed record Terminal(Func<Stream> Input, Stream Output, Stream Error)
             case { } fault when IsBrokenPipe(fault):
                 return ExitStatus.Holds;
             case { } fault:
-                Complain($"tierodcalc: the result cannot be written: {fault.Message}\n");
+                Complain($"tierodcalc: the result cannot be written: {(Output.CanWrite ? fault.Message : "standard output is closed")}\n");
                 return ExitStatus.WrongInput;
         }
     }

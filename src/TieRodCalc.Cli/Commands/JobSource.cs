@@ -14,7 +14,10 @@ internal sealed class JobSource
     /// <summary>The folder that the paths of a job from standard input are relative to.</summary>
     public const string CurrentFolder = "";
 
-    private readonly Argument<string> _job = new("JOB") { Description = "The job file; - reads it from standard input." };
+    /// <summary>What the argument is called that names the job.</summary>
+    public const string JobName = "JOB";
+
+    private readonly Argument<string> _job = new(JobName) { Description = "The job file; - reads it from standard input." };
 
     private readonly Option<string[]> _rods = new("--rod")
     {

@@ -21,6 +21,14 @@ internal sealed class NamedFile(string option, string description, bool required
             {
                 result.AddError($"{_file.Name} is followed by an empty file name.");
             }
+            else if (path == JobSource.StandardInput)
+            {
+                result.AddError($"{_file.Name} takes the name of a file, and - is none; ./- is a file of that name.");
+            }
+            else if (path is not null && result.GetResult(JobSource.JobName)?.Tokens is [{ Value: var job }, ..] && IsSame(path, job))
+            {
+                result.AddError($"{_file.Name} names the job itself, which stays as it is; name another file.");
+            }
             else if (!_file.Required && path is null && result.GetResult(_file) is null && result.GetResult(_force) is { Implicit: false })
             {
                 result.AddError($"--force overwrites the file of {_file.Name}, and none is named: {_file.Name} FILE --force");
@@ -35,4 +43,17 @@ internal sealed class NamedFile(string option, string description, bool required
     /// <returns>False where it cannot be written; that has been said then.</returns>
     public bool Write(ParseResult parsed, Func<string> content, Terminal terminal) =>
         parsed.GetValue(_file) is not { } path || OutputFile.Write(path, content(), parsed.GetValue(_force), terminal);
+
+    private static bool IsSame(string path, string job)
+    {
+        try
+        {
+            return System.IO.Path.GetFullPath(OutputFile.RealPath(path)) == System.IO.Path.GetFullPath(OutputFile.RealPath(job));
+        }
+        catch (Exception fault) when (OutputFile.IsOfDisk(fault))
+        {
+            // Names that lead nowhere are told by whoever opens them.
+            return false;
+        }
+    }
 }
