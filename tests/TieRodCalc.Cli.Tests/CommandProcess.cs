@@ -15,6 +15,37 @@ internal static class CommandProcess
         return output + error.Result;
     }
 
+    /// <summary>One run from a shell, which can close or redirect what the command reads and writes.</summary>
+    /// <param name="before">What stands in front of the command.</param>
+    /// <param name="behind">What stands behind it.</param>
+    /// <param name="input">Standard input.</param>
+    /// <param name="args">The words of the command.</param>
+    public static CommandLine InShell(string before, string behind, string input, params string[] args)
+    {
+        ProcessStartInfo start = new("sh", ["-c", $"{before} exec dotnet \"$0\" \"$@\" {behind}", typeof(Application).Assembly.Location, .. args])
+        {
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
+            RedirectStandardInput = true,
+            StandardOutputEncoding = System.Text.Encoding.UTF8,
+            WorkingDirectory = Repository.Root,
+        };
+        start.Environment["LC_ALL"] = "C.UTF-8";
+        using Process process = Process.Start(start)!;
+        Task<string> error = process.StandardError.ReadToEndAsync();
+        Task<string> output = process.StandardOutput.ReadToEndAsync();
+        process.StandardInput.Write(input);
+        process.StandardInput.Close();
+        const int Longest = 60_000;
+        if (!process.WaitForExit(Longest))
+        {
+            process.Kill();
+            Assert.Fail($"{string.Join(' ', args)} {behind}: still running after a minute");
+        }
+
+        return new CommandLine(process.ExitCode, output.Result, error.Result);
+    }
+
     public static Process Start(
         string[] args, bool withInput = false, string? folder = null, (string Name, string Value)? environment = null)
     {

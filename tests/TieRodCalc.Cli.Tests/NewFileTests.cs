@@ -75,6 +75,24 @@ public sealed class NewFileTests : IDisposable
         Assert.Equal("mine", File.ReadAllText(first));
 
         Directory.Delete(second);
+        string Hindered()
+        {
+            // Not there when the place was looked at, there when the file is to be moved to it.
+            Directory.CreateDirectory(second);
+            return "new";
+        }
+
+        Assert.False(OutputFile.WriteAll([(first, () => "new"), (second, Hindered)], overwrite: true, terminal));
+        Assert.Equal(["first", "second"], _run.Files);
+        Assert.Equal("mine", File.ReadAllText(first));
+
+        Directory.Delete(second);
+        File.Delete(first);
+        Assert.False(OutputFile.WriteAll([(first, () => "new"), (second, Hindered)], overwrite: true, terminal));
+        Assert.Equal(["second"], _run.Files);
+
+        Directory.Delete(second);
+        File.WriteAllText(first, "mine");
         Assert.True(OutputFile.WriteAll([(first, () => "new"), (second, () => "new")], overwrite: true, terminal));
         Assert.Equal(["first", "second"], _run.Files);
         Assert.Equal(("new", "new"), (File.ReadAllText(first), File.ReadAllText(second)));

@@ -110,25 +110,83 @@ public class TextProperties
         Assert.Equal(thread, ThreadText.Parse(text.Replace('x', '×').Replace(" LH", "-lh", StringComparison.Ordinal)).Value);
     });
 
-    [Theory]
-    [InlineData("de-DE", "1,5")]
-    [InlineData("tr-TR", "1,5")]
-    [InlineData("ar-SA", null)]
-    [InlineData("sv-SE", "1,5")]
-    public void The_culture_changes_nothing(string name, string? half)
+    /// <summary>Numbers at the edges of what can be written, and beyond them, with every unit.</summary>
+    [Fact]
+    public void A_number_at_the_edge_gives_a_value_or_a_fault_inside_it()
     {
-        List<string> expected = [.. Spellings.SelectMany(Results), .. Formats()];
+        int values = 0;
+        foreach (string text in Edges())
+        {
+            Sound(text);
+            values += Readers.Count(read => read(text).Value is not null);
+        }
+
+        Assert.InRange(values, 50, int.MaxValue);
+    }
+
+    [Theory]
+    [InlineData("0.0000000000000000001 mm", 1e-19)]
+    [InlineData("00000000000000000001 mm", 1)]
+    [InlineData("1/99999999999999999999 in", 25.4e-20)]
+    [InlineData("99999999999999999999/99999999999999999999 in", 25.4)]
+    [InlineData("0 0/99999999999999999999 in", 0)]
+    public void The_smallest_number_that_can_be_written_keeps_its_value(string text, double mm) =>
+        Assert.Equal(mm, LengthText.ParseExact(text).Value.Millimeters, 1e-15 * mm);
+
+    /// <summary>Each culture with one spelling in seven, another one in each, and so each spelling in a hundred cultures and more.</summary>
+    [Fact]
+    public void The_culture_changes_nothing()
+    {
+        const int Share = 7;
+        string[] spellings = [.. Spellings];
+        string[][] expected = [.. spellings.Select(text => Results(text).ToArray())];
+        string[] formats = [.. Formats()];
+        CultureInfo[] cultures = [.. CultureInfo.GetCultures(CultureTypes.AllCultures), OddCulture.Made];
+        HashSet<string> differing = [];
         CultureInfo before = CultureInfo.CurrentCulture;
         try
         {
-            CultureInfo.CurrentCulture = CultureInfo.GetCultureInfo(name);
-            Assert.True(half is null || half == $"{1.5}", "The machine knows this culture.");
-            Assert.Equal(expected, [.. Spellings.SelectMany(Results), .. Formats()]);
+            for (int number = 0; number < cultures.Length; number++)
+            {
+                CultureInfo.CurrentCulture = cultures[number];
+                differing.Add($"{-1.5} {"i".ToUpper(cultures[number])} {new DateTime(2026, 1, 2):d}");
+                Assert.Equal(formats, Formats());
+                for (int at = number % Share; at < spellings.Length; at += Share)
+                {
+                    Assert.True(Results(spellings[at]).SequenceEqual(expected[at]), $"{spellings[at]} in {cultures[number].Name}");
+                }
+            }
         }
         finally
         {
             CultureInfo.CurrentCulture = before;
         }
+
+        Assert.True(differing.Count > 20, $"The machine knows too few cultures that differ: {string.Join("; ", differing)}");
+    }
+
+    private static IEnumerable<string> Edges()
+    {
+        string nines = new('9', 400);
+        string[] numbers =
+        [
+            "0", "-0", "+0", "-1", "0.0", ".0", "0.", "1e308", "1e-400", "1E5", "4.9e-324", "NaN", "Infinity", "-Infinity", "∞", "0x1F",
+            "0.0000000000000000001", "0.00000000000000000001", "99999999999999999999", "100000000000000000000", nines, $"-{nines}",
+            $"0.{new string('0', 400)}1", $"{new string('0', 400)}1", $"{nines}/{nines}", $"1/{nines}", $"{nines}/1", "0/0", "1/0", "5 1/0",
+            "1/99999999999999999999", "99999999999999999999 99999999999999999998/99999999999999999999", "1//2", "1/2/3", "1 1 1/2", "1/-2",
+            string.Concat(Enumerable.Repeat("1/", 2_000)), string.Concat(Enumerable.Repeat("1 ", 2_000)), new string('.', 4_000),
+            new string('-', 4_000), new string('±', 4_000), "1,5", "1'000", "1 000", "1_000", "1.000.000", "١٢", "１２", "½", "1½", "²",
+        ];
+        string[] units =
+        [
+            "", " in", " cm", " mm ± 0 mm", "°", " kN", " ksi", " lb", " USD", " diameters", " in in", " deg out", "-18 UNF", "-0",
+        ];
+        return
+        [
+            .. from number in numbers from unit in units select number + unit,
+            .. from number in numbers from start in (string[])["M18x", "5/8-", "hex ", "1 in +/- "] select start + number + " mm",
+            .. from number in numbers select "M" + number,
+        ];
     }
 
     private static IEnumerable<string> Results(string text) => Readers.Select(read => read(text)).Select(
