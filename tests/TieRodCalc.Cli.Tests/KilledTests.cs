@@ -5,12 +5,12 @@ namespace TieRodCalc.Cli.Tests;
 /// <summary>Killed outright, or out of space: there is the old file or the new one, whole.</summary>
 public sealed class KilledTests : IDisposable
 {
-    private const int Runs = 8;
+    private const int Runs = 5;
     private const int Seed = 271_828;
     private readonly string _folder = Directory.CreateTempSubdirectory("tierodcalc-").FullName;
 
     /// <summary>So many rods that a sheet of them is some megabytes, which take a while to write.</summary>
-    private static readonly string s_job = CheckJobs.W1 + string.Concat(Enumerable.Range(2, 60).Select(number =>
+    private static readonly string s_job = CheckJobs.W1 + string.Concat(Enumerable.Range(2, 40).Select(number =>
         $"\n  - {{name: w{number}, inner: i, sleeve: s, outer: o, nuts: {{inner: nl, outer: nr}}, length: 365.125 mm, adjust: 3.175 mm}}"));
 
     private string Sheet => Path.Combine(_folder, "sheet.html");
@@ -24,7 +24,7 @@ public sealed class KilledTests : IDisposable
     {
         Assert.Equal(0, CommandLine.RunWith(s_job, "sheet", "-", "-o", Sheet).Status);
         string after = File.ReadAllText(Sheet);
-        Assert.InRange(after.Length, 1_000_000, int.MaxValue);
+        Assert.InRange(after.Length, 500_000, int.MaxValue);
         Random random = new(Seed);
         for (int run = 0; run < Runs; run++)
         {
@@ -44,7 +44,7 @@ public sealed class KilledTests : IDisposable
             {
             }
 
-            Thread.SpinWait(run % 4 == 0 ? 0 : random.Next(200_000));
+            Thread.SpinWait(run == 0 ? 0 : random.Next(200_000));
             process.Kill();
             process.WaitForExit();
 

@@ -9,6 +9,8 @@ public class ManyRunsTests
     public void Sixty_four_threads_print_what_one_prints()
     {
         CommandLine[] alone = [.. AllCommands.Lines.Select(CommandLine.Run)];
+        string[] tables = [.. StaticState.Tables()];
+        Assert.True(tables.Length > 100, $"{tables.Length} entries");
         CommandLine?[] differing = new CommandLine?[Threads];
         using Barrier start = new(Threads);
         Thread[] threads =
@@ -17,8 +19,8 @@ public class ManyRunsTests
             {
                 start.SignalAndWait();
 
-                // Every fourth line, from another one on in each thread: together all of them, sixteen times.
-                for (int step = number; step < number + alone.Length; step += 4)
+                // Every eighth line, from another one on in each thread: together all of them, eight times.
+                for (int step = number; step < number + alone.Length; step += 8)
                 {
                     int line = step % alone.Length;
                     CommandLine together = CommandLine.Run(AllCommands.Lines[line]);
@@ -29,6 +31,7 @@ public class ManyRunsTests
         Array.ForEach(threads, thread => thread.Start());
         Array.ForEach(threads, thread => thread.Join());
         Assert.All(differing, Assert.Null);
+        Assert.Equal(tables, StaticState.Tables());
         Assert.DoesNotContain(alone, run => run.Status == ExitStatus.Fault);
     }
 }
