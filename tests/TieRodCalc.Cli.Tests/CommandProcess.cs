@@ -22,7 +22,8 @@ internal static class CommandProcess
     /// <param name="args">The words of the command.</param>
     public static CommandLine InShell(string before, string behind, string input, params string[] args)
     {
-        ProcessStartInfo start = new("sh", ["-c", $"{before} exec dotnet \"$0\" \"$@\" {behind}", typeof(Application).Assembly.Location, .. args])
+        string line = $"{before} exec dotnet \"$0\" \"$@\" {behind}";
+        ProcessStartInfo start = new("sh", ["-c", line, typeof(Application).Assembly.Location, .. args])
         {
             RedirectStandardOutput = true,
             RedirectStandardError = true,

@@ -29,7 +29,7 @@ public sealed class WrittenPlaceTests : IDisposable
     {
         File.WriteAllText(Target, "mine");
         File.CreateSymbolicLink(Link, "target");
-        Refused(command, option, sample, Link, $"tierodcalc: {Link} exists; --force overwrites it. Nothing was written.\n", force: false);
+        Refused(command, option, sample, Link, Exists(Link), force: false);
         Assert.Equal("mine", File.ReadAllText(Target));
 
         Written(command, option, sample, Link);
@@ -42,7 +42,7 @@ public sealed class WrittenPlaceTests : IDisposable
     public void A_link_to_nothing_is_there_already_and_forced_leads_to_a_new_file()
     {
         File.CreateSymbolicLink(Link, "target");
-        Refused("plan", "--picture", "car-27.yaml", Link, $"tierodcalc: {Link} exists; --force overwrites it. Nothing was written.\n", force: false);
+        Refused("plan", "--picture", "car-27.yaml", Link, Exists(Link), force: false);
         Written("plan", "--picture", "car-27.yaml", Link);
         Assert.StartsWith("<svg", File.ReadAllText(Target), StringComparison.Ordinal);
         Assert.Equal("target", new FileInfo(Link).LinkTarget);
@@ -168,6 +168,8 @@ public sealed class WrittenPlaceTests : IDisposable
         Assert.InRange(CommandLine.Run(command, Target, option, Path.Combine(_folder, "other")).Status, 0, 1);
     }
 
+    private static string Exists(string path) => $"tierodcalc: {path} exists; --force overwrites it. Nothing was written.\n";
+
     private static void Written(string command, string option, string sample, string path)
     {
         CommandLine run = CommandLine.Run(command, Repository.Sample("jobs", sample), option, path, "--force");
@@ -178,7 +180,8 @@ public sealed class WrittenPlaceTests : IDisposable
     private static string Refused(
         string command, string option, string sample, string path, string? expected = null, bool force = true)
     {
-        CommandLine run = CommandLine.Run([command, Repository.Sample("jobs", sample), option, path, .. force ? (string[])["--force"] : []]);
+        string[] forced = force ? ["--force"] : [];
+        CommandLine run = CommandLine.Run([command, Repository.Sample("jobs", sample), option, path, .. forced]);
         Assert.Equal((ExitStatus.WrongInput, string.Empty), (run.Status, run.Output));
         Assert.Equal(expected ?? run.Error, run.Error);
         return run.Error;
