@@ -23,7 +23,7 @@ public class CultureTests
         }
     }
 
-    /// <summary>Of cultures that write a number, a letter and a date alike, the first stands for all.</summary>
+    /// <summary>Of cultures that write numbers and letters alike, the first stands for all.</summary>
     [Fact]
     public void A_plan_and_the_errors_of_a_job_are_the_same_in_every_culture()
     {
@@ -33,14 +33,14 @@ public class CultureTests
         HashSet<string> differing = [];
         foreach (CultureInfo culture in CultureInfo.GetCultures(CultureTypes.AllCultures).Append(Odd()))
         {
-            if (differing.Add(string.Create(culture, $"{-1234.5:N} {-1.5} {"i".ToUpper(culture)} {new DateTime(2026, 1, 2):d}")))
+            if (differing.Add(string.Create(culture, $"{-1234.5:N} {"i".ToUpper(culture)}")))
             {
                 In(culture, () => Assert.Equal(expected, Both()));
             }
         }
 
         Assert.Equal((0, 2), (expected[0].Status, expected[1].Status));
-        Assert.True(differing.Count > 20, $"The machine knows too few cultures that differ: {string.Join("; ", differing)}");
+        Assert.True(differing.Count > 5, $"The machine knows too few cultures that differ: {string.Join("; ", differing)}");
     }
 
     private static void In(CultureInfo culture, Action action)

@@ -5,7 +5,7 @@ namespace TieRodCalc.Cli.Tests;
 /// <summary>Killed outright, or out of space: there is the old file or the new one, whole.</summary>
 public sealed class KilledTests : IDisposable
 {
-    private const int Runs = 5;
+    private const int Runs = 4;
     private const int Seed = 271_828;
     private readonly string _folder = Directory.CreateTempSubdirectory("tierodcalc-").FullName;
 
@@ -39,8 +39,8 @@ public sealed class KilledTests : IDisposable
             process.StandardInput.Close();
 
             // At the first sign of a file, or shortly after it, while it is written and moved.
-            int there = Directory.GetFileSystemEntries(_folder).Length;
-            while (Directory.GetFileSystemEntries(_folder).Length == there && !process.HasExited)
+            (int Files, long Length) there = Seen();
+            while (Seen() == there && !process.HasExited)
             {
             }
 
@@ -72,6 +72,13 @@ public sealed class KilledTests : IDisposable
         Assert.Single(run.Error.Split('\n', StringSplitOptions.RemoveEmptyEntries));
         Assert.Equal(before is null ? [] : [Sheet], Directory.GetFileSystemEntries(_folder));
         Assert.Equal(before, File.Exists(Sheet) ? File.ReadAllText(Sheet) : null);
+    }
+
+    /// <summary>How many files there are, and how long the one is that is waited for.</summary>
+    private (int Files, long Length) Seen()
+    {
+        FileInfo sheet = new(Sheet);
+        return (Directory.GetFileSystemEntries(_folder).Length, sheet.Exists ? sheet.Length : 0);
     }
 
     private static CommandLine Limited(params string[] args) => CommandProcess.InShell(

@@ -19,17 +19,28 @@ internal sealed record UnitScale(string Quantity, string Example, double Most, s
     /// <summary>1 psi = 1 lbf per square inch.</summary>
     private const decimal MegapascalsPerPsi = NewtonsPerPoundForce / (25.4m * 25.4m);
 
-    /// <summary>Stress in megapascals. 10 GPa is above any material.</summary>
+    /// <summary>Stress in megapascals. 10 GPa is above any material, 0.01 MPa below any; so engagement
+    /// by strength stays a length that can be shown.</summary>
     public static readonly UnitScale Stress = new(
         "a stress",
         "120 ksi or 830 MPa",
         1e4,
         "10 GPa",
-        [new("ksi", 1000 * MegapascalsPerPsi), new("psi", MegapascalsPerPsi), new("MPa", 1), new("GPa", 1000)]);
+        [new("ksi", 1000 * MegapascalsPerPsi), new("psi", MegapascalsPerPsi), new("MPa", 1), new("GPa", 1000)])
+    {
+        Least = 0.01,
+        LeastShown = "0.01 MPa",
+    };
 
     /// <summary>Force in newtons. 10 MN is above anything a steering link sees.</summary>
     public static readonly UnitScale Force = new(
         "a force", "10 kN or 2000 lbf", 1e7, "10000 kN", [new("kN", 1000), new("N", 1), new("lbf", NewtonsPerPoundForce)]);
+
+    /// <summary>The least value that makes sense, in the unit that is kept; 0 where any above zero does.</summary>
+    public double Least { get; init; }
+
+    /// <summary>The same as a message says it.</summary>
+    public string LeastShown { get; init; } = string.Empty;
 
     /// <summary>Angle in degrees.</summary>
     public static readonly UnitScale Angle = new("an angle", "90 deg", 360, "360 deg", [new("deg", 1), new("°", 1)]);
@@ -47,9 +58,12 @@ internal sealed record UnitScale(string Quantity, string Example, double Most, s
         }
 
         int offset = cursor.Current.Offset;
-        return Read(cursor).Then(value => value > 0
+        return Read(cursor).Then(value => value > 0 && value >= Least
             ? new Parsed<double>(value)
-            : new(new ParseFault(offset, cursor.TakenEnd - offset, $"{Quantity} here must be above zero")));
+            : new(new ParseFault(
+                offset,
+                cursor.TakenEnd - offset,
+                value > 0 ? $"{Quantity} of at least {LeastShown} is read" : $"{Quantity} here must be above zero")));
     }
 
     /// <summary>Reads a value that may be negative.</summary>

@@ -13,7 +13,7 @@ public static class ValueText
     /// <summary>More diameters of engagement than any thread has.</summary>
     private const int MostDiameters = 20;
 
-    /// <summary>A stress above zero, at most 10 GPa: <c>120 ksi</c>, <c>830 MPa</c>; also <c>psi</c> and <c>GPa</c>.</summary>
+    /// <summary>A stress from 0.01 MPa to 10 GPa: <c>120 ksi</c>, <c>830 MPa</c>; also <c>psi</c> and <c>GPa</c>.</summary>
     /// <exception cref="ArgumentNullException">The text is null.</exception>
     public static Parsed<Pressure> ParseStress(string text) =>
         Whole(text, "the stress", UnitScale.Stress.ReadPositive, mpa => Pressure.FromMegapascals(mpa));

@@ -13,7 +13,7 @@ internal static partial class Meaning
 
     [GeneratedRegex("""
         ^there\ is\ (no|an?)\ |\ is\ an?\ [a-z\ ]+,\ not\ an?\ |there\ is\ no\ such\ file
-        |above\ zero|above\ -?\d+\ and\ below|at\ most|out\ of\ range|must\ be\ smaller|below\ 1$
+        |above\ zero|above\ -?\d+\ and\ below|at\ most|of\ at\ least|out\ of\ range|must\ be\ smaller|below\ 1$
         |\ longer\ than|larger\ than|not\ shorter\ than|not\ shallower\ than|leaves\ nothing|lies\ beyond|reaches\ past|not\ above
         |is\ a\ number\ size|is\ not\ UN[A-Z]*,|has\ no\ coarse\ pitch|does\ not\ go\ into|are\ the\ same$|\ apart$|across\ the\ car$
         |'clocking'\ is\ missing|one\ threaded\ joint|carries\ the\ internal\ thread\ itself|no\ length\ of\ the\ rod|is\ not\ given$

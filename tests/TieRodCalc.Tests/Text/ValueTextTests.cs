@@ -23,6 +23,8 @@ public class ValueTextTests
     [InlineData("830 N/mm2", 4, 1, "expected the unit of a stress (ksi, psi, MPa, GPa), found 'N'")]
     [InlineData("830 bar", 4, 3, "expected the unit of a stress")]
     [InlineData("0 MPa", 0, 5, "must be above zero")]
+    [InlineData("0.0099 MPa", 0, 10, "a stress of at least 0.01 MPa is read")]
+    [InlineData("1 psi", 0, 5, "a stress of at least 0.01 MPa is read")]
     [InlineData(" 0.00 ksi", 1, 8, "must be above zero")]
     [InlineData("-830 MPa", 0, 1, "without a sign")]
     [InlineData("830,5 MPa", 0, 5, "decimal sign is a point")]
