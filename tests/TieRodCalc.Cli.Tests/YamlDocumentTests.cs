@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text;
 
 namespace TieRodCalc.Cli.Tests;
@@ -52,7 +53,7 @@ public sealed class YamlDocumentTests : IDisposable
         StringBuilder bomb = new("tierodcalc: 1\na0: &a0 [x, x, x, x, x, x, x, x, x]\n");
         for (int i = 1; i < 30; i++)
         {
-            bomb.Append($"a{i}: &a{i} [").AppendJoin(", ", Enumerable.Repeat($"*a{i - 1}", 9)).Append("]\n");
+            bomb.Append(CultureInfo.InvariantCulture, $"a{i}: &a{i} [").AppendJoin(", ", Enumerable.Repeat($"*a{i - 1}", 9)).Append("]\n");
         }
 
         string path = Write("bomb.yaml", Encoding.UTF8.GetBytes(bomb.ToString()));
