@@ -33,9 +33,12 @@ public sealed record SwingCheck(RodSide End, Angle Allowed, bool StudKnown, Join
     /// <param name="rod">The rod.</param>
     /// <param name="corner">The corner that it works on.</param>
     /// <param name="range">Travel and steering.</param>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
     public static IReadOnlyList<SwingCheck> Of(Rod rod, CornerGeometry corner, SwingRange range)
     {
         ArgumentNullException.ThrowIfNull(rod);
+        ArgumentNullException.ThrowIfNull(corner);
+        ArgumentNullException.ThrowIfNull(range);
         RodParts parts = rod.Parts;
         (RodSide End, Angle? Swing, StudDirection? Stud)[] ends =
         [

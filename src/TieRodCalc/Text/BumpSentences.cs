@@ -159,14 +159,20 @@ public sealed class BumpSentences(LengthDisplay unit)
     }
 
     /// <summary>A change of the height with its uncertainty.</summary>
-    public string Height(BumpAdvice advice) =>
-        $"{LengthFormat.Both(advice.Change.OuterRaised.Abs(), unit)} {(advice.Change.OuterRaised < Length.Zero ? "down" : "up")}"
-        + PlusMinus(advice.Uncertainty?.OuterRaised);
+    public string Height(BumpAdvice advice)
+    {
+        ArgumentNullException.ThrowIfNull(advice);
+        return $"{LengthFormat.Both(advice.Change.OuterRaised.Abs(), unit)} {(advice.Change.OuterRaised < Length.Zero ? "down" : "up")}"
+            + PlusMinus(advice.Uncertainty?.OuterRaised);
+    }
 
     /// <summary>A change of the length with its uncertainty.</summary>
-    public string Longer(BumpAdvice advice) =>
-        $"{LengthFormat.Both(advice.Change.RodLonger.Abs(), unit)} {(advice.Change.RodLonger < Length.Zero ? "shorter" : "longer")}"
-        + PlusMinus(advice.Uncertainty?.RodLonger);
+    public string Longer(BumpAdvice advice)
+    {
+        ArgumentNullException.ThrowIfNull(advice);
+        return $"{LengthFormat.Both(advice.Change.RodLonger.Abs(), unit)} {(advice.Change.RodLonger < Length.Zero ? "shorter" : "longer")}"
+            + PlusMinus(advice.Uncertainty?.RodLonger);
+    }
 
     /// <summary>What a joint swings and may.</summary>
     public string Of(SwingCheck swing)

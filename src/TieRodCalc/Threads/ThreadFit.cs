@@ -42,10 +42,14 @@ public sealed record ThreadFit(FitOutcome Outcome, double? LeastTurns, double? M
     /// <param name="female">The internal thread; a class that is not said is taken as 2B or 6H.</param>
     /// <returns>Null where the standard has no such class for one of them.</returns>
     /// <exception cref="ArgumentNullException">A thread is null.</exception>
-    public static ThreadFit? Of(ThreadDesignation male, ThreadDesignation female) =>
-        ThreadLimits.Of(male, ThreadGender.External) is { } external && ThreadLimits.Of(female, ThreadGender.Internal) is { } @internal
+    public static ThreadFit? Of(ThreadDesignation male, ThreadDesignation female)
+    {
+        ArgumentNullException.ThrowIfNull(male);
+        ArgumentNullException.ThrowIfNull(female);
+        return ThreadLimits.Of(male, ThreadGender.External) is { } external && ThreadLimits.Of(female, ThreadGender.Internal) is { } @internal
             ? Of(external, @internal)
             : null;
+    }
 
     internal static ThreadFit Of(ThreadLimits male, ThreadLimits female)
     {
