@@ -1,0 +1,49 @@
+using System.Reflection;
+using System.Runtime.CompilerServices;
+
+namespace TieRodCalc.Mutants;
+
+/// <summary>The switch of the mutated library: which of its mutants is on, and which a run comes by.</summary>
+internal sealed class Mutation
+{
+    private readonly Assembly _library = Assembly.Load("TieRodCalc");
+    private readonly Type _control;
+
+    public Mutation() => _control = _library.GetTypes().Single(type => type.Name == "MutantControl");
+
+    /// <summary>The mutant that is on; -1 for none.</summary>
+    public int Active
+    {
+        set => _control.GetField("ActiveMutant")!.SetValue(null, value);
+    }
+
+    /// <summary>The mutants that something comes by.</summary>
+    public IEnumerable<int> Reached(Action run)
+    {
+        FieldInfo capture = _control.GetField("CaptureCoverage")!;
+        _control.GetMethod("ResetCoverage")!.Invoke(null, null);
+        capture.SetValue(null, true);
+        run();
+        capture.SetValue(null, false);
+        return ((IList<int>[])_control.GetMethod("GetCoverageData")!.Invoke(null, null)!).SelectMany(list => list).Distinct();
+    }
+
+    /// <summary>
+    /// Runs every static initializer and gives the mutants met there: what these compute is decided once in a process, so that such a mutant
+    /// has a process of its own.
+    /// </summary>
+    public IEnumerable<int> Initialize() => Reached(() =>
+    {
+        foreach (Type type in _library.GetTypes().Where(type => !type.ContainsGenericParameters))
+        {
+            try
+            {
+                RuntimeHelpers.RunClassConstructor(type.TypeHandle);
+            }
+            catch (TypeInitializationException)
+            {
+                // The tests will meet it.
+            }
+        }
+    });
+}

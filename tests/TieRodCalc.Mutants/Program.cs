@@ -1,0 +1,65 @@
+using System.Collections.Concurrent;
+using System.Globalization;
+using System.Text.Json;
+using TieRodCalc.Mutants;
+
+switch (args)
+{
+    case ["know", string assembly, string names, string milliseconds]:
+        Mutation mutation = new() { Active = -1 };
+        _ = mutation.Initialize().Count();
+        foreach (KnownTest test in TestSuite.Known(assembly, new(names), double.Parse(milliseconds, CultureInfo.InvariantCulture), mutation))
+        {
+            Console.WriteLine(test);
+        }
+        return 0;
+    case ["work", string mutant, string tests]:
+        Worker.Run(int.Parse(mutant, CultureInfo.InvariantCulture), [.. File.ReadLines(tests).Select(KnownTest.Read)]);
+        return 0;
+    case ["run", string report, string results, string tests, .. string[] rooms]:
+        Run(report, results, tests, rooms);
+        return 0;
+    default:
+        Console.Error.WriteLine("usage: know ASSEMBLY NAMES MILLISECONDS | run REPORT RESULTS TESTS ROOM...");
+        return 2;
+}
+
+static void Run(string report, string results, string tests, string[] rooms)
+{
+    // A mutant killed in an earlier run stays so; what has survived is tried again with the tests of this run.
+    Dictionary<int, string> known = [];
+    foreach (string[] words in File.Exists(results) ? File.ReadLines(results).Select(line => line.Split('\t')) : [])
+    {
+        known[int.Parse(words[0], CultureInfo.InvariantCulture)] = words[1];
+    }
+    using JsonDocument document = JsonDocument.Parse(File.ReadAllBytes(report));
+    List<Mutant> mutants = [.. Mutant.Of(document).Where(mutant => rooms.Contains(mutant.Room))];
+    ConcurrentQueue<Mutant> left = new(mutants.Where(mutant => known.GetValueOrDefault(mutant.Id, "survived") == "survived"));
+    Console.WriteLine($"{mutants.Count} mutants, {left.Count} to be tested");
+    Lock written = new();
+    Parallel.For(0, Environment.ProcessorCount, _ =>
+    {
+        using WorkerProcess worker = new(tests);
+        while (left.TryDequeue(out Mutant? mutant))
+        {
+            string answer = worker.Try(mutant);
+            lock (written)
+            {
+                known[mutant.Id] = answer.Split('\t')[0];
+                File.AppendAllText(results, $"{mutant.Id}\t{answer}\t{mutant}\n");
+            }
+        }
+    });
+    foreach (IGrouping<string, Mutant> room in mutants.GroupBy(mutant => mutant.Room))
+    {
+        Console.WriteLine($"{room.Key,-10} {Score([.. room])}");
+    }
+    Console.WriteLine($"{"all",-10} {Score(mutants)}");
+
+    string Score(IReadOnlyCollection<Mutant> some)
+    {
+        int survived = some.Count(mutant => known[mutant.Id] == "survived");
+        return $"{some.Count} mutants, {some.Count - survived} killed (of these {some.Count(mutant => known[mutant.Id] == "endless")} without end), "
+            + $"{100.0 * (some.Count - survived) / some.Count:F1} percent";
+    }
+}

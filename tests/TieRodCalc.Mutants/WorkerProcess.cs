@@ -1,0 +1,96 @@
+using System.Collections.Concurrent;
+using System.Diagnostics;
+using System.Globalization;
+
+namespace TieRodCalc.Mutants;
+
+/// <summary>A process that tests mutants; another takes its place where it ends or gives no answer.</summary>
+internal sealed class WorkerProcess(string tests) : IDisposable
+{
+    /// <summary>All tests take a few seconds, the first time in a process some twenty.</summary>
+    private static readonly TimeSpan s_patience = TimeSpan.FromSeconds(60);
+    private static readonly TimeSpan s_patienceWithNew = TimeSpan.FromSeconds(120);
+
+    private Process? _process;
+    private BlockingCollection<string> _answers = [];
+    private HashSet<int> _initializers = [];
+
+    /// <summary>killed and by which test, crashed, endless or survived.</summary>
+    public string Try(Mutant mutant)
+    {
+        if (_process is null)
+        {
+            Start(-1);
+        }
+        if (!_initializers.Contains(mutant.Id))
+        {
+            return Ask(mutant);
+        }
+        using WorkerProcess own = new(tests);
+        own.Start(mutant.Id);
+        return own.Ask(mutant);
+    }
+
+    /// <inheritdoc/>
+    public void Dispose()
+    {
+        if (_process is not null)
+        {
+            _process.Kill(true);
+            _process.Dispose();
+            _process = null;
+        }
+    }
+
+    private void Start(int mutant)
+    {
+        ProcessStartInfo start = new(Environment.ProcessPath!, ["work", mutant.ToString(CultureInfo.InvariantCulture), tests])
+        {
+            RedirectStandardInput = true,
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
+        };
+        start.Environment["DOTNET_GCHeapHardLimit"] = "0x40000000";
+        _process = Process.Start(start)!;
+        BlockingCollection<string> answers = [];
+        _answers = answers;
+        _process.OutputDataReceived += (_, line) =>
+        {
+            if (line.Data is null)
+            {
+                answers.CompleteAdding();
+            }
+            else if (line.Data.StartsWith(Worker.Mark, StringComparison.Ordinal))
+            {
+                answers.Add(line.Data[Worker.Mark.Length..]);
+            }
+        };
+        _process.ErrorDataReceived += (_, _) => { };
+        _process.BeginOutputReadLine();
+        _process.BeginErrorReadLine();
+        if (mutant < 0 && Answer(s_patienceWithNew) is { } list)
+        {
+            _initializers = [.. list.Split(',').Select(id => int.Parse(id, CultureInfo.InvariantCulture))];
+        }
+    }
+
+    private string Ask(Mutant mutant)
+    {
+        bool own = _initializers.Count == 0;
+        if (own && Answer(s_patienceWithNew) is null)
+        {
+            return _answers.IsCompleted ? "crashed" : "endless";
+        }
+        _process!.StandardInput.WriteLine($"{mutant.Id}\t{mutant.File}\t{mutant.Room}");
+        _process.StandardInput.Flush();
+        string? answer = Answer(own ? s_patienceWithNew : s_patience);
+        if (answer is null)
+        {
+            answer = _answers.IsCompleted ? "crashed" : "endless";
+            Dispose();
+        }
+        return answer;
+    }
+
+    private string? Answer(TimeSpan patience) => _answers.TryTake(out string? answer, patience) ? answer : null;
+}

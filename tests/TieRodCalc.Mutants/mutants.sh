@@ -1,0 +1,42 @@
+#!/usr/bin/env bash
+# Mutation testing of the library: which changes of one place does no test notice? mutants.sh [ROOM...]
+# dotnet-stryker makes the changes, all in one assembly; each is then switched on in a process that stays, since to start the tests for each
+# of some thousands would take a day. First the short tests of the library, then, for what is left, its longer ones and those of the command
+# line. All that it writes is under artifacts/mutants; results.tsv there has a line for each mutant, and is gone on with where it exists.
+set -euo pipefail
+root=$(cd "$(dirname "$0")/../.." && pwd)
+cd "$root"
+export DOTNET_CLI_TELEMETRY_OPTOUT=1 DOTNET_NOLOGO=1
+# Few random cases, so that a mutant takes seconds; a test that needs more of them to pass is left out.
+export TIERODCALC_RANDOM_COUNT=40 TIERODCALC_MUTATED_FILES=20
+[ $# -gt 0 ] || set -- Text Threads Parts Rods Planning Steering
+out=$root/artifacts/mutants
+built=tests/TieRodCalc.Tests/bin/Release/net10.0/TieRodCalc.dll
+mkdir -p "$out"
+
+if [ ! -d "$out/run" ]; then
+  # The tool is given one test that reaches nothing, and puts the old assembly back at its end: what it has built is taken on the way.
+  dotnet tool restore
+  (cd tests/TieRodCalc.Tests && dotnet stryker -p TieRodCalc.csproj --configuration Release -r json --output "$out/made" \
+    --test-case-filter 'FullyQualifiedName~PackageTests' $(printf -- '-m **/%s/**/*.cs ' Text Threads Parts Rods Planning Steering)) &
+  while kill -0 $! 2>/dev/null; do
+    if [ -e "$built.stryker-unchanged" ] && ! cmp -s "$built" "$built.stryker-unchanged"; then
+      cp "$built" "$out/mutated.dll"
+    fi
+    sleep 2
+  done
+  dotnet build tests/TieRodCalc.Mutants -c Release --nologo -v quiet
+  cp -r tests/TieRodCalc.Mutants/bin/Release/net10.0 "$out/run"
+  cp "$out/mutated.dll" "$out/run/TieRodCalc.dll"
+fi
+
+mutants=$out/run/TieRodCalc.Mutants
+[ -e "$out/tests.tsv" ] || {
+  "$mutants" know TieRodCalc.Tests '^(?!.*\.(Architecture|Schemas)\.)' 2000
+  # Those left out start processes, which know nothing of a mutant.
+  "$mutants" know TieRodCalc.Cli.Tests '^(?!.*\.(Killed|Process|Document|Descriptor|HostileFile|ManyRuns|Locale|Package|MutatedFile|NewDocument|StaticState))' 2000
+} >"$out/tests.tsv"
+awk -F'\t' '$2 == "TieRodCalc.Tests" && $1 < 70' "$out/tests.tsv" >"$out/short.tsv"
+awk -F'\t' '$2 != "TieRodCalc.Tests" || $1 >= 70' "$out/tests.tsv" >"$out/long.tsv"
+"$mutants" run "$out/made/reports/mutation-report.json" "$out/results.tsv" "$out/short.tsv" "$@"
+"$mutants" run "$out/made/reports/mutation-report.json" "$out/results.tsv" "$out/long.tsv" "$@"
