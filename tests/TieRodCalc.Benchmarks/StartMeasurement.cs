@@ -64,6 +64,13 @@ internal static class StartMeasurement
     private static string Publish(string project, string folder, string[] settings, params string[] names)
     {
         string output = Path.Combine(Output, folder, Path.GetFileName(project));
+
+        // What was compiled ahead with other settings is taken for done.
+        foreach (string stale in new[] { output, Path.Combine(project, "obj", "Release", "net10.0", "linux-x64") }.Where(Directory.Exists))
+        {
+            Directory.Delete(stale, recursive: true);
+        }
+
         string[] arguments = ["publish", project, "-c", "Release", "-r", "linux-x64", "-nologo", "-v", "quiet", "-o", output, .. settings];
         Start("dotnet", arguments, quiet: false);
         return names.Select(name => Path.Combine(output, name)).First(File.Exists);

@@ -6,6 +6,9 @@ namespace TieRodCalc.Cli.Tests;
 /// <summary>A copy of what the commands of a document read, in which what they write does not stay.</summary>
 internal sealed partial class DocumentFolder : IDisposable
 {
+    /// <summary>Environment variable that keeps the commands within the process of the tests, for runs that have changed it.</summary>
+    private const string OneProcess = "TIERODCALC_ONE_PROCESS";
+
     private readonly string _root = Directory.CreateTempSubdirectory("tierodcalc-").FullName;
     private readonly Dictionary<string, (int Status, string Shown)> _runs = [];
 
@@ -36,12 +39,31 @@ internal sealed partial class DocumentFolder : IDisposable
         int from = Array.IndexOf(words, "<");
         int to = Array.IndexOf(words, ">");
         int end = new[] { from, to, words.Length }.Where(at => at >= 0).Min();
-        using Process process = CommandProcess.Start(words[..end], withInput: true, _root, ("LC_ALL", "C.UTF-8"));
+        string read = from < 0 ? input : File.ReadAllText(Path.Combine(_root, words[from + 1]));
+        CommandLine run = Environment.GetEnvironmentVariable(OneProcess) is null ? Start(words[..end], read) : RunHere(words[..end], read);
+        if (to < 0)
+        {
+            // The questions of a dialog stand before what it comes to.
+            bool asks = words[0] == "new";
+            return (run.Status, asks ? run.Error + run.Output : run.Output + run.Error);
+        }
+
+        File.WriteAllText(Path.Combine(_root, words[to + 1]), run.Output);
+        return (run.Status, run.Error);
+    }
+
+    public string Read(string file) => File.ReadAllText(Path.Combine(_root, file));
+
+    public void Dispose() => Directory.Delete(_root, recursive: true);
+
+    private CommandLine Start(string[] words, string input)
+    {
+        using Process process = CommandProcess.Start(words, withInput: true, _root, ("LC_ALL", "C.UTF-8"));
         Task<string> error = process.StandardError.ReadToEndAsync();
         Task<string> output = process.StandardOutput.ReadToEndAsync();
         try
         {
-            process.StandardInput.Write(from < 0 ? input : File.ReadAllText(Path.Combine(_root, words[from + 1])));
+            process.StandardInput.Write(input);
             process.StandardInput.Close();
         }
         catch (IOException)
@@ -50,20 +72,22 @@ internal sealed partial class DocumentFolder : IDisposable
         }
 
         process.WaitForExit();
-        if (to < 0)
-        {
-            // The questions of a dialog stand before what it comes to.
-            bool asks = words[0] == "new";
-            return (process.ExitCode, asks ? error.Result + output.Result : output.Result + error.Result);
-        }
-
-        File.WriteAllText(Path.Combine(_root, words[to + 1]), output.Result);
-        return (process.ExitCode, error.Result);
+        return new CommandLine(process.ExitCode, output.Result, error.Result);
     }
 
-    public string Read(string file) => File.ReadAllText(Path.Combine(_root, file));
-
-    public void Dispose() => Directory.Delete(_root, recursive: true);
+    private CommandLine RunHere(string[] words, string input)
+    {
+        string before = Directory.GetCurrentDirectory();
+        Directory.SetCurrentDirectory(_root);
+        try
+        {
+            return CommandLine.RunWith(input, words);
+        }
+        finally
+        {
+            Directory.SetCurrentDirectory(before);
+        }
+    }
 
     private void Copy(string folder, string files)
     {

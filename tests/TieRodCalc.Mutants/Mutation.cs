@@ -18,21 +18,39 @@ internal sealed class Mutation
     }
 
     /// <summary>The mutants that something comes by.</summary>
-    public IEnumerable<int> Reached(Action run)
+    public IReadOnlySet<int> Reached(Action run)
     {
         FieldInfo capture = _control.GetField("CaptureCoverage")!;
-        _control.GetMethod("ResetCoverage")!.Invoke(null, null);
+        object recording = _control.GetField("_coverageLock", BindingFlags.Static | BindingFlags.NonPublic)!.GetValue(null)!;
+        MethodInfo taking = _control.GetMethod("GetCoverageData")!;
+        HashSet<int> reached = [];
         capture.SetValue(null, true);
-        run();
+        var running = Task.Run(run);
+
+        // The list is looked through at every place that is come by, so it is emptied all the while.
+        while (!running.Wait(1))
+        {
+            Take();
+        }
+
         capture.SetValue(null, false);
-        return ((IList<int>[])_control.GetMethod("GetCoverageData")!.Invoke(null, null)!).SelectMany(list => list).Distinct();
+        Take();
+        return reached;
+
+        void Take()
+        {
+            lock (recording)
+            {
+                reached.UnionWith(((IList<int>[])taking.Invoke(null, null)!).SelectMany(list => list));
+            }
+        }
     }
 
     /// <summary>
     /// Runs every static initializer and gives the mutants met there: what these compute is decided once in a process, so that such a mutant
     /// has a process of its own.
     /// </summary>
-    public IEnumerable<int> Initialize() => Reached(() =>
+    public IReadOnlySet<int> Initialize() => Reached(() =>
     {
         foreach (Type type in _library.GetTypes().Where(type => !type.ContainsGenericParameters))
         {

@@ -7,7 +7,7 @@ switch (args)
 {
     case ["know", string assembly, string names, string milliseconds]:
         Mutation mutation = new() { Active = -1 };
-        _ = mutation.Initialize().Count();
+        mutation.Initialize();
         foreach (KnownTest test in TestSuite.Known(assembly, new(names), double.Parse(milliseconds, CultureInfo.InvariantCulture), mutation))
         {
             Console.WriteLine(test);

@@ -26,6 +26,7 @@ internal sealed class TestSuite : IDisposable
     private const int FirstRun = 10;
     private readonly XunitTestFramework _framework = new(new Sink());
     private readonly Dictionary<IXunitTestCase, ITestFrameworkExecutor> _executors = [];
+    private readonly List<Action> _forget = [];
 
     /// <summary>The tests of a list, in its order.</summary>
     public TestSuite(IReadOnlyList<KnownTest> tests)
@@ -51,17 +52,21 @@ internal sealed class TestSuite : IDisposable
         {
             if (Passing() < FirstRun * milliseconds && Passing() is double taken && taken < milliseconds)
             {
-                known.Add(new(assembly, test.DisplayName, taken, mutation.Reached(() => suite.FirstFailed([test])).ToHashSet()));
+                known.Add(new(assembly, test.DisplayName, taken, mutation.Reached(() => _ = Passing())));
             }
 
             double Passing()
             {
+                suite.Forget();
                 long start = Stopwatch.GetTimestamp();
                 return suite.FirstFailed([test]) is null ? Stopwatch.GetElapsedTime(start).TotalMilliseconds : double.PositiveInfinity;
             }
         }
         return known.OrderBy(test => test.Milliseconds);
     }
+
+    /// <summary>Lets the tests forget what they have worked out once for all of them: it was by another mutant, or by none.</summary>
+    public void Forget() => _forget.ForEach(forget => forget());
 
     /// <summary>The first of some tests that fails; null where none does.</summary>
     public IXunitTestCase? FirstFailed(IEnumerable<IXunitTestCase> tests)
@@ -85,6 +90,10 @@ internal sealed class TestSuite : IDisposable
     private List<IXunitTestCase> Discovered(string name)
     {
         Assembly assembly = Assembly.Load(name);
+        _forget.AddRange(assembly.GetTypes().Where(type => !type.ContainsGenericParameters)
+            .SelectMany(type => type.GetFields(BindingFlags.Static | BindingFlags.Public | BindingFlags.NonPublic))
+            .Where(field => field.FieldType.IsGenericType && field.FieldType.GetGenericTypeDefinition() == typeof(Lazy<>))
+            .Select(field => Forgetting(field.GetValue(null)!)));
         ITestFrameworkExecutor executor = _framework.GetExecutor(assembly.GetName());
         using ITestFrameworkDiscoverer discoverer = _framework.GetDiscoverer(Reflector.Wrap(assembly));
         using Sink found = new();
@@ -92,6 +101,14 @@ internal sealed class TestSuite : IDisposable
         found.Finished.WaitOne();
         found.Discovered.ForEach(test => _executors[test] = executor);
         return found.Discovered;
+    }
+
+    /// <summary>What sets a value that was not worked out yet back to that.</summary>
+    private static Action Forgetting(object lazy)
+    {
+        (FieldInfo Field, object? Value)[] now = [.. lazy.GetType().GetFields(BindingFlags.Instance | BindingFlags.NonPublic)
+            .Select(field => (field, field.GetValue(lazy)))];
+        return () => Array.ForEach(now, part => part.Field.SetValue(lazy, part.Value));
     }
 
     private sealed class Sink : Xunit.LongLivedMarshalByRefObject, IMessageSink, IDisposable

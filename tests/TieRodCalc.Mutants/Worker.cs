@@ -31,6 +31,7 @@ internal static class Worker
             List<IXunitTestCase> reaching = [.. suite.Tests.Where(test => mutant >= 0 || test.Reached.Contains(id)).Select(test => test.Test)
                 .OrderByDescending(test => kills.GetValueOrDefault((words[1], test)))
                 .ThenByDescending(test => test.DisplayName.Contains($".{words[2]}.", StringComparison.Ordinal))];
+            suite.Forget();
             mutation.Active = id;
             IXunitTestCase? killer = reaching.Chunk(Chunk).Select(suite.FirstFailed).FirstOrDefault(test => test is not null);
             mutation.Active = -1;

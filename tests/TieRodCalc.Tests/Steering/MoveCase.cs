@@ -17,11 +17,13 @@ internal sealed record MoveCase(RandomCorner Drawn, double Droop, double Bump, M
     /// <summary>A part of what is left below which the reference is done.</summary>
     private const double LeastGain = 1e-4;
 
+    private static readonly Lazy<IReadOnlyList<(MoveCase Case, CornerBest Best)>> s_solved = new(() => [.. All!.Select(each => (each, each.Best()))]);
+
     public static IReadOnlyList<MoveCase> All { get; } =
         [.. Enumerable.Range(0, 2 * RandomCounts.SearchedCorners).Select(Draw).OfType<MoveCase>().Take(RandomCounts.SearchedCorners)];
 
     /// <summary>The cases and their best moves.</summary>
-    public static IReadOnlyList<(MoveCase Case, CornerBest Best)> Solved { get; } = [.. All.Select(each => (each, each.Best()))];
+    public static IReadOnlyList<(MoveCase Case, CornerBest Best)> Solved => s_solved.Value;
 
     public CornerGeometry Corner => Drawn.Geometry;
 
