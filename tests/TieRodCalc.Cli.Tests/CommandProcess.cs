@@ -47,10 +47,17 @@ internal static class CommandProcess
         return new CommandLine(process.ExitCode, output.Result, error.Result);
     }
 
+    /// <summary>A run that is still going on.</summary>
+    /// <param name="args">The words of the command.</param>
+    /// <param name="withInput">Whether standard input is written to.</param>
+    /// <param name="folder">Where it runs.</param>
+    /// <param name="environment">One more variable.</param>
+    /// <param name="forSignals">Whether signals reach it though they are ignored here, as they are behind <c>nohup</c>.</param>
     public static Process Start(
-        string[] args, bool withInput = false, string? folder = null, (string Name, string Value)? environment = null)
+        string[] args, bool withInput = false, string? folder = null, (string Name, string Value)? environment = null, bool forSignals = false)
     {
-        ProcessStartInfo start = new("dotnet", [typeof(Application).Assembly.Location, .. args])
+        string[] signals = forSignals ? ["--default-signal=HUP,INT,TERM"] : [];
+        ProcessStartInfo start = new("env", [.. signals, "dotnet", typeof(Application).Assembly.Location, .. args])
         {
             RedirectStandardOutput = true,
             RedirectStandardError = true,

@@ -77,7 +77,7 @@ public sealed class DescriptorTests
     public void A_signal_ends_it_without_a_trace(string signal, int status, params string[] args)
     {
         string folder = Directory.CreateTempSubdirectory("tierodcalc-").FullName;
-        using Process process = CommandProcess.Start(args, withInput: true, folder: folder);
+        using Process process = CommandProcess.Start(args, withInput: true, folder: folder, forSignals: true);
         process.StandardInput.Write("tierodcalc: 1\n");
         process.StandardInput.Flush();
         Thread.Sleep(400);
@@ -103,7 +103,7 @@ public sealed class DescriptorTests
             + string.Concat(Enumerable.Range(2, 1_000).Select(number =>
                 $"\n  - {{name: w{number}, inner: any, sleeve: any, outer: any, nuts: {{inner: any, outer: any}}, "
                     + $"length: 36{number % 10} mm, adjust: 3 mm}}"));
-        using Process process = CommandProcess.Start(["choose", "-", "--top", "10000"], withInput: true);
+        using Process process = CommandProcess.Start(["choose", "-", "--top", "10000"], withInput: true, forSignals: true);
         Task<string> output = process.StandardOutput.ReadToEndAsync();
         Task<string> error = process.StandardError.ReadToEndAsync();
         await process.StandardInput.WriteAsync(job);
