@@ -16,15 +16,15 @@ switch (args)
     case ["work", string mutant, string tests]:
         Worker.Run(int.Parse(mutant, CultureInfo.InvariantCulture), [.. File.ReadLines(tests).Select(KnownTest.Read)]);
         return 0;
-    case ["run", string report, string results, string tests, .. string[] rooms]:
-        Run(report, results, tests, rooms);
+    case ["run", string report, string results, string tests, string seconds, .. string[] rooms]:
+        Run(report, results, tests, TimeSpan.FromSeconds(int.Parse(seconds, CultureInfo.InvariantCulture)), rooms);
         return 0;
     default:
-        Console.Error.WriteLine("usage: know ASSEMBLY NAMES MILLISECONDS | run REPORT RESULTS TESTS ROOM...");
+        Console.Error.WriteLine("usage: know ASSEMBLY NAMES MILLISECONDS | run REPORT RESULTS TESTS SECONDS ROOM...");
         return 2;
 }
 
-static void Run(string report, string results, string tests, string[] rooms)
+static void Run(string report, string results, string tests, TimeSpan patience, string[] rooms)
 {
     // A mutant killed in an earlier run stays so; what has survived is tried again with the tests of this run.
     Dictionary<int, string> known = [];
@@ -39,7 +39,7 @@ static void Run(string report, string results, string tests, string[] rooms)
     Lock written = new();
     Parallel.For(0, Environment.ProcessorCount, _ =>
     {
-        using WorkerProcess worker = new(tests);
+        using WorkerProcess worker = new(tests, patience);
         while (left.TryDequeue(out Mutant? mutant))
         {
             string answer = worker.Try(mutant);

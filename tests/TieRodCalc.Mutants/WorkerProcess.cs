@@ -5,12 +5,10 @@ using System.Globalization;
 namespace TieRodCalc.Mutants;
 
 /// <summary>A process that tests mutants; another takes its place where it ends or gives no answer.</summary>
-internal sealed class WorkerProcess(string tests) : IDisposable
+/// <param name="tests">The file of the tests.</param>
+/// <param name="patience">How long an answer may take; in a process that is new, twice as long.</param>
+internal sealed class WorkerProcess(string tests, TimeSpan patience) : IDisposable
 {
-    /// <summary>All tests take a few seconds, the first time in a process some twenty.</summary>
-    private static readonly TimeSpan s_patience = TimeSpan.FromSeconds(60);
-    private static readonly TimeSpan s_patienceWithNew = TimeSpan.FromSeconds(120);
-
     private Process? _process;
     private BlockingCollection<string> _answers = [];
     private HashSet<int> _initializers = [];
@@ -26,7 +24,7 @@ internal sealed class WorkerProcess(string tests) : IDisposable
         {
             return Ask(mutant);
         }
-        using WorkerProcess own = new(tests);
+        using WorkerProcess own = new(tests, patience);
         own.Start(mutant.Id);
         return own.Ask(mutant);
     }
@@ -68,7 +66,7 @@ internal sealed class WorkerProcess(string tests) : IDisposable
         _process.ErrorDataReceived += (_, _) => { };
         _process.BeginOutputReadLine();
         _process.BeginErrorReadLine();
-        if (mutant < 0 && Answer(s_patienceWithNew) is { } list)
+        if (mutant < 0 && Answer(2 * patience) is { } list)
         {
             _initializers = [.. list.Split(',').Select(id => int.Parse(id, CultureInfo.InvariantCulture))];
         }
@@ -77,13 +75,13 @@ internal sealed class WorkerProcess(string tests) : IDisposable
     private string Ask(Mutant mutant)
     {
         bool own = _initializers.Count == 0;
-        if (own && Answer(s_patienceWithNew) is null)
+        if (own && Answer(2 * patience) is null)
         {
             return _answers.IsCompleted ? "crashed" : "endless";
         }
         _process!.StandardInput.WriteLine($"{mutant.Id}\t{mutant.File}\t{mutant.Room}");
         _process.StandardInput.Flush();
-        string? answer = Answer(own ? s_patienceWithNew : s_patience);
+        string? answer = Answer(own ? 2 * patience : patience);
         if (answer is null)
         {
             answer = _answers.IsCompleted ? "crashed" : "endless";
@@ -92,5 +90,5 @@ internal sealed class WorkerProcess(string tests) : IDisposable
         return answer;
     }
 
-    private string? Answer(TimeSpan patience) => _answers.TryTake(out string? answer, patience) ? answer : null;
+    private string? Answer(TimeSpan longest) => _answers.TryTake(out string? answer, longest) ? answer : null;
 }

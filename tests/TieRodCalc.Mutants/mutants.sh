@@ -2,7 +2,7 @@
 # Mutation testing of the library: which changes of one place does no test notice? mutants.sh [ROOM...]
 # dotnet-stryker makes the changes, all in one assembly; each is then switched on in a process that stays, since to start the tests for each
 # of some thousands would take a day. First the short tests of the library, then, for what is left, its longer ones and those of the command
-# line. All that it writes is under artifacts/mutants; results.tsv there has a line for each mutant, and is gone on with where it exists.
+# line, and at last more random cases. All that it writes is under artifacts/mutants; results.tsv there has a line for each mutant, and is gone on with where it exists.
 set -euo pipefail
 root=$(cd "$(dirname "$0")/../.." && pwd)
 cd "$root"
@@ -38,5 +38,10 @@ mutants=$out/run/TieRodCalc.Mutants
 } >"$out/tests.tsv"
 awk -F'\t' '$2 == "TieRodCalc.Tests" && $1 < 70' "$out/tests.tsv" >"$out/short.tsv"
 awk -F'\t' '$2 != "TieRodCalc.Tests" || $1 >= 70' "$out/tests.tsv" >"$out/long.tsv"
-"$mutants" run "$out/made/reports/mutation-report.json" "$out/results.tsv" "$out/short.tsv" "$@"
-"$mutants" run "$out/made/reports/mutation-report.json" "$out/results.tsv" "$out/long.tsv" "$@"
+left() {
+  "$mutants" run "$out/made/reports/mutation-report.json" "$out/results.tsv" "$@"
+}
+left "$out/short.tsv" 60 "$@"
+left "$out/long.tsv" 60 "$@"
+awk -F'\t' '$2 == "TieRodCalc.Tests"' "$out/tests.tsv" >"$out/library.tsv"
+TIERODCALC_RANDOM_COUNT=5000 left "$out/library.tsv" 600 "$@"
