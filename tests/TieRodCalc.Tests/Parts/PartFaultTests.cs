@@ -76,5 +76,20 @@ public class PartFaultTests
     public void The_threads_have_room_in_the_sleeve(double length, bool faulty) => Assert.Equal(
         faulty ? [PartFault.ThreadsLongerThanSleeve] : [], PartFaults.Of(Sound with { Length = Mm(length) }));
 
+    [Theory]
+    [InlineData(44.9, PartFault.SocketDeeperThanEnd)]
+    [InlineData(45 - Seen, PartFault.SocketDeeperThanEnd)]
+    [InlineData(45 - Hair)]
+    [InlineData(80.0)]
+    public void The_thread_of_a_socket_has_room_in_its_end(double centerToFace, params PartFault[] expected)
+    {
+        TappedHole socket = Sound.Inner;
+        SocketEnd end = new() { Info = Sound.Info, CenterToFace = Mm(centerToFace), Socket = socket };
+        Assert.Equal(expected, PartFaults.Of(end));
+        Assert.Equal(
+            [.. expected, PartFault.CountersinkNotShallowerThanThread, PartFault.WitnessBeyondSleeve],
+            PartFaults.Of(end with { Socket = socket with { Countersink = Mm(45), Witness = Mm(centerToFace + 1) } }));
+    }
+
     private static Measured Mm(double value) => new(Length.FromMillimeters(value));
 }
