@@ -59,7 +59,7 @@ internal static class RandomCounts
     public static int MutatedFiles { get; } = Said(MutatedFilesVariable) ?? Math.Max(2_000, Rods * 5 / 2);
 
     /// <summary>Random corners whose best moves are searched: one for every four hundred rods.</summary>
-    public static int SearchedCorners => Math.Max(40, Rods / 400);
+    public static int SearchedCorners => Math.Max(4, Rods / 400);
 
     /// <summary>Random corners whose joints' swing is taken: one for every thousand rods.</summary>
     public static int SwungCorners => Math.Max(10, Rods / 1_000);

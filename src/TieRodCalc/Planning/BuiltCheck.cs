@@ -94,6 +94,15 @@ internal sealed class BuiltCheck
             _rod.Parts, _wanted, (side, across) => JointNeeds.RequiredAt(_rod.Parts, side, _request.Rules, across)).All.Count > 0
         || BuiltEnd.Stated(_readings.CenterToCenter) + _rod.Parts.Joints.Sum(Unsure) > 0;
 
+    /// <summary>How far the axial length of the parts may be off by their tolerances.</summary>
+    private double PartsStated => (_rod.Parts.Sleeve?.Length ?? _rod.Parts.Socket!.CenterToFace).PlusMinusMm + _rod.Parts.Joints
+        .Select(_rod.Parts.EndAt).Sum(end => end.CenterToTip.PlusMinusMm + end.ThreadLength.PlusMinusMm);
+
+    /// <summary>How far the axial length may be off by the tolerance of the length that was read.</summary>
+    private double LengthStated => _readings.CenterToCenter is { } length
+        ? length.Mm / _dimensions.Axial(length.Mm) * length.PlusMinusMm
+        : 0;
+
     /// <summary>How much shorter along the axis the rod may have to be turned from where it is.</summary>
     private double Shorter => Math.Max(0, Axial - _dimensions.Axial(_wanted.Target - _wanted.Shorter));
 
@@ -140,13 +149,9 @@ internal sealed class BuiltCheck
             yield break;
         }
 
-        BuiltEnd[] own = [.. _rod.Parts.Joints.Select(side => BuiltEnd.Of(_rod.Parts.EndAt(side), _readings.At(side)))];
-        double lengthShare = length.Mm / _dimensions.Axial(length.Mm);
-        double parts = _rod.Parts.Joints.Sum(side => OfPart(_rod.Parts.EndAt(side)))
-            + (_rod.Parts.Sleeve?.Length ?? _rod.Parts.Socket!.CenterToFace).PlusMinusMm;
-        double stated = parts + lengthShare * length.PlusMinusMm
-            + _rod.Parts.Joints.Sum(side => Read(side, reading => BuiltEnd.Stated(reading)));
-        double allowed = parts + lengthShare * BuiltEnd.Allowed(length, _mark / 2)
+        BuiltEnd[] own = [.. _rod.Parts.Joints.Select(Own)];
+        double stated = PartsStated + LengthStated + _rod.Parts.Joints.Sum(side => Read(side, BuiltEnd.Stated));
+        double allowed = PartsStated + length.Mm / _dimensions.Axial(length.Mm) * BuiltEnd.Allowed(length, _mark / 2)
             + _rod.Parts.Joints.Sum(side => Read(side, reading => BuiltEnd.Allowed(reading, _mark / 2)));
         double apart = 0;
         RodSide? missing = null;
@@ -170,14 +175,15 @@ internal sealed class BuiltCheck
         {
             yield return new(ContradictionKind.Length, missing, Length.FromMillimeters(apart - stated));
         }
-
-        static double OfPart(ThreadedEnd end) => end.CenterToTip.PlusMinusMm + end.ThreadLength.PlusMinusMm;
-
-        // Where the thread showing follows from cut and depth, those count.
-        double Read(RodSide side, Func<Measured?, double> of) => _readings.At(side) is { Showing: { } showing }
-            ? of(showing)
-            : of(_readings.At(side).Depth) + of(_readings.At(side).Cut);
     }
+
+    /// <summary>What is known of an end by its own readings alone.</summary>
+    private BuiltEnd Own(RodSide side) => BuiltEnd.Of(_rod.Parts.EndAt(side), _readings.At(side));
+
+    /// <summary>What counts of the readings that an end's thread showing follows from: of cut and depth where it was not read.</summary>
+    private double Read(RodSide side, Func<Measured?, double> of) => _readings.At(side) is { Showing: { } showing }
+        ? of(showing)
+        : of(_readings.At(side).Depth) + of(_readings.At(side).Cut);
 
     /// <summary>
     /// The limits that are missed as the rod stands, or else over the wanted adjustment; the room of a nut also where the cut is not
@@ -185,19 +191,18 @@ internal sealed class BuiltCheck
     /// </summary>
     private IEnumerable<BindingLimit> Missed(Setting? setting)
     {
-        if (_present is null)
+        if (_inner.Showing is not { } inside || _outer.Showing is not { } outside)
         {
             yield break;
         }
 
-        Setting at = setting ?? new Setting(
-            _dimensions.Inner.ThreadLength - (_inner.Showing ?? 0), _dimensions.Outer.ThreadLength - (_outer.Showing ?? 0), default);
+        Setting at = setting ?? new Setting(_dimensions.Inner.ThreadLength - inside, _dimensions.Outer.ThreadLength - outside, default);
         (Limit Limit, RodSide? End, double Slack)[] now = [.. Slacks(at)];
         (Limit Limit, RodSide? End, double Slack)[] shortest = [.. Slacks(at.Moved(_motion, -Shorter))];
         (Limit Limit, RodSide? End, double Slack)[] longest = [.. Slacks(at.Moved(_motion, Longer))];
         for (int i = 0; i < now.Length; i++)
         {
-            if (setting is null && (now[i].Limit != Limit.NutRoom || (now[i].End == RodSide.Inner ? _inner : _outer).Showing is null))
+            if (setting is null && now[i].Limit != Limit.NutRoom)
             {
                 continue;
             }
@@ -219,27 +224,24 @@ internal sealed class BuiltCheck
     {
         JointDimensions joint = _dimensions[needs.Side];
         double? insertion = end.Insertion(joint.ThreadLength);
-        (double Low, double High)? cuts = end.Cut is { } cut ? (cut, cut) : end.Showing is null ? null : (0, joint.MostCut);
+        (double Low, double High) cuts = end.Cut is { } cut ? (cut, cut) : (0, joint.MostCut);
         double share = _motion[needs.Side];
         double most = _present is null ? 0 : Math.Max(-share * Shorter, share * Longer);
         double? room = end.Showing - joint.Nut;
-        double unsure = end.Cut is null ? 0 : Unsure(needs.Side);
+        double unsure = Unsure(needs.Side);
         double Insertion(double cut, double off) => Math.Max(0, joint.ThreadLength - cut - end.Showing!.Value + off);
         double Engaged(double cut, double off) => joint.Engaged(Insertion(cut, off), cut);
-        LengthSpan? insertions = cuts is { } x && end.Showing is not null
-            ? new(Length.FromMillimeters(Insertion(x.High, -unsure)), Length.FromMillimeters(Insertion(x.Low, unsure)))
-            : null;
-        LengthSpan? engaged = cuts is { } y && end.Showing is not null
-            ? new(Length.FromMillimeters(Engaged(y.High, -unsure)), Length.FromMillimeters(Engaged(y.Low, unsure)))
-            : null;
+        LengthSpan? Over(Func<double, double, double> of) => end.Showing is null
+            ? null
+            : new(Length.FromMillimeters(of(cuts.High, -unsure)), Length.FromMillimeters(of(cuts.Low, unsure)));
         return new BuiltJoint
         {
             Showing = Mm(end.Showing),
             Cut = Mm(end.Cut),
             Insertion = Mm(insertion),
-            InsertionSpan = insertions,
+            InsertionSpan = Over(Insertion),
             Engaged = insertion is { } s ? Mm(joint.Engaged(s, end.Cut!.Value)) : null,
-            EngagedSpan = engaged,
+            EngagedSpan = Over(Engaged),
             EngagedLeast = setting is { } at
                 ? Mm(Math.Min(
                     joint.Engaged(at.Moved(_motion, -Shorter)[needs.Side], at.Cuts[needs.Side]),
@@ -251,12 +253,19 @@ internal sealed class BuiltCheck
         };
     }
 
-    /// <summary>How far the insertion of an end may be off, by the tolerances that are stated of its thread, readings and cut.</summary>
+    /// <summary>
+    /// How far the insertion of an end may be off, by the tolerances that are stated: of its thread and readings, or where its thread
+    /// showing follows from the length of the rod, of all that this follows from.
+    /// </summary>
     private double Unsure(RodSide side)
     {
         EndReadings read = _readings.At(side);
-        return _rod.Parts.EndAt(side).ThreadLength.PlusMinusMm + BuiltEnd.Stated(read.Showing) + BuiltEnd.Stated(read.Cut)
-            + (read is { Showing: not null, Cut: not null } ? 0 : BuiltEnd.Stated(read.Depth));
+        double thread = _rod.Parts.EndAt(side).ThreadLength.PlusMinusMm;
+        return BuiltEnd.Stated(read.Cut) + (Own(side).Showing is null
+            ? PartsStated - thread + LengthStated
+                + _rod.Parts.Joints.Where(joint => joint != side).Sum(joint => Read(joint, BuiltEnd.Stated))
+            : thread + BuiltEnd.Stated(read.Showing)
+                + (read is { Showing: not null, Cut: not null } ? 0 : BuiltEnd.Stated(read.Depth)));
     }
 
     /// <summary>By how much a limit may be missed where the insertions are off by what is stated; zero or less where none is.</summary>

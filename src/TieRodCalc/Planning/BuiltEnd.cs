@@ -41,7 +41,7 @@ internal readonly record struct BuiltEnd(double? Showing, double? Cut)
         double cut = readings.Cut?.Mm ?? 0;
         double stated = end.ThreadLength.PlusMinusMm + Stated(readings.Showing) + Stated(readings.Cut) + Stated(readings.Depth);
         double allowed = end.ThreadLength.PlusMinusMm + Allowed(readings.Showing, mark / 2) + Allowed(readings.Depth, mark / 2)
-            + (uncut ? 0 : Allowed(readings.Cut, mark));
+            + Allowed(readings.Cut, mark);
         if (readings is { Showing: { } seen, Depth: { } depth })
         {
             // Without a typed cut the depth says it; it cannot be less than nothing.

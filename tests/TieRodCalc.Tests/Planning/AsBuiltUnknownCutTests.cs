@@ -21,6 +21,7 @@ public class AsBuiltUnknownCutTests(MadeRods rods) : IClassFixture<MadeRods>
             findings.That(made.Case, $"verdict {built.Verdict}", built.Verdict == Verdict.NotChecked);
             findings.That(made.Case, $"contradictions {built.Contradictions.Count}", built.Contradictions.Count == 0);
             findings.That(made.Case, "adjustment, spare", built is { Shorter: null, Longer: null, Spare: null });
+            findings.That(made.Case, $"binding {string.Join(", ", built.Binding)}", built.Binding.Count == 0);
             BuiltJoint joint = Joint(built, open);
             findings.That(made.Case, $"{open} is known", joint is { Cut: null, Insertion: null, Engaged: null, EngagedLeast: null });
             Span insertion = made.Built.InsertionSpan(open);
@@ -101,6 +102,23 @@ public class AsBuiltUnknownCutTests(MadeRods rods) : IClassFixture<MadeRods>
     }
 
     [Fact]
+    public void Of_one_end_alone_there_is_room_now_and_no_word_of_the_least()
+    {
+        Findings findings = new();
+        foreach (MadeRod made in rods.All.Where(made => !made.Built.OneJoint))
+        {
+            BuiltRod built = made.Check(made.Readings() with { CenterToCenter = null, Outer = default });
+            findings.Near(made.Case, "room", made.Planned(RodSide.Inner).NutRoom.Millimeters, built.Inner.NutRoom!.Value, Tolerance);
+            findings.That(
+                made.Case,
+                "least room",
+                built is { Present: null, Inner.NutRoomLeast: null, Outer.NutRoom: null, Binding.Count: 0 });
+        }
+
+        findings.AssertNone();
+    }
+
+    [Fact]
     public void A_nut_without_room_is_found_also_where_the_cut_is_not_known()
     {
         Findings findings = new();
@@ -119,6 +137,7 @@ public class AsBuiltUnknownCutTests(MadeRods rods) : IClassFixture<MadeRods>
                 open == RodSide.Inner ? unknown with { Inner = Less(unknown.Inner) } : unknown with { Outer = Less(unknown.Outer) });
             BindingLimit[] room = [.. built.Binding.Where(limit => limit.Limit == Limit.NutRoom && limit.End == open)];
             findings.That(made.Case, $"binding {string.Join(", ", built.Binding)}", room.Length == 1);
+            findings.Near(made.Case, "missed by", 0.5, room.FirstOrDefault()?.MissedBy.Millimeters ?? double.NaN, Tolerance);
             findings.That(made.Case, $"verdict {built.Verdict}", built.Verdict is Verdict.NotChecked or Verdict.NotBuildable);
         }
 

@@ -41,7 +41,7 @@ public class AsBuiltVerdictTests(MadeRods rods) : IClassFixture<MadeRods>
                 double expectedMiss = expected.GetValueOrDefault((limit.Limit, limit.End), double.NaN);
                 if (limit.At == AdjustmentPoint.Present)
                 {
-                    Slack[] now = [.. Slacks(built, built.Setting).Where(slack => (slack.Limit, slack.End) == (limit.Limit, limit.End))];
+                    Slack[] now = [.. built.Slacks(built.Setting).Where(slack => (slack.Limit, slack.End) == (limit.Limit, limit.End))];
                     expectedMiss = -now.Min(slack => slack.Left);
                 }
 
@@ -94,32 +94,12 @@ public class AsBuiltVerdictTests(MadeRods rods) : IClassFixture<MadeRods>
     /// <summary>The greatest miss of every limit that does not hold; doubtful where one hangs on the comparison constant.</summary>
     private static Dictionary<(Limit Limit, RodSide? End), double> Missed(BuiltCase built, out bool doubtful)
     {
-        RodCase rod = built.Rod;
-        double shorter = Math.Min(0, rod.AxialOf(rod.Target.Mm - rod.Shorter.Mm) - built.Axial);
-        double longer = Math.Max(0, rod.AxialOf(rod.Target.Mm + rod.Longer.Mm) - built.Axial);
-        Slack[] slacks = [.. new[] { 0, shorter, longer }.SelectMany(way => Slacks(built, Turned(built, way)))];
+        Slack[] slacks = [.. built.Ways.SelectMany(way => built.Slacks(built.Turned(built.Setting, way)))];
         doubtful = slacks.Any(slack => slack.Left is < 0 and > -10 * Millimeters.Negligible);
         return slacks
             .GroupBy(slack => (slack.Limit, slack.End))
             .Select(same => (same.Key, Least: same.Min(slack => slack.Left)))
             .Where(same => same.Least < -2 * Millimeters.Negligible)
             .ToDictionary(same => same.Key, same => -same.Least);
-    }
-
-    private static Setting Turned(BuiltCase built, double longer) => built switch
-    {
-        { OneJoint: true } => built.Setting with { Inner = built.Setting.Inner - longer },
-        { Rod.SleeveAdjusts: true } => LimitTable.Turned(built.Rod, built.Setting, longer / built.Rod.AxialPerTurn),
-        _ => built.Setting,
-    };
-
-    /// <summary>Of one joint those of the inner end: beyond the thread of a socket, open or closed, the tip may not go.</summary>
-    private static IEnumerable<Slack> Slacks(BuiltCase built, Setting setting)
-    {
-        IEnumerable<Slack> all = LimitTable.Slacks(built.Rod, built.Cut, setting);
-        return built.OneJoint
-            ? all.Where(slack => slack.End == RodSide.Inner && slack.Limit != Limit.FarThread)
-                .Append(new Slack(Limit.ClosedBore, RodSide.Inner, built.Rod.Inner.Depth.Mm - setting.Inner))
-            : all;
     }
 }

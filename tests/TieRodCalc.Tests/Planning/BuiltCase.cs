@@ -46,4 +46,30 @@ internal sealed record BuiltCase(RodCase Rod, CutPair Cut, Setting Setting)
         ];
         return new Span(engaged.Min(), engaged.Max());
     }
+
+    /// <summary>How much longer along the axis the rod is turned from where it is: not at all, to its shortest, to its longest.</summary>
+    public double[] Ways =>
+    [
+        0,
+        Math.Min(0, Rod.AxialOf(Rod.Target.Mm - Rod.Shorter.Mm) - Axial),
+        Math.Max(0, Rod.AxialOf(Rod.Target.Mm + Rod.Longer.Mm) - Axial),
+    ];
+
+    /// <summary>Where the sleeve alone takes a setting, or the end of a rod with one joint.</summary>
+    public Setting Turned(Setting at, double longer) => this switch
+    {
+        { OneJoint: true } => at with { Inner = at.Inner - longer },
+        { Rod.SleeveAdjusts: true } => LimitTable.Turned(Rod, at, longer / Rod.AxialPerTurn),
+        _ => at,
+    };
+
+    /// <summary>Of one joint those of the inner end: beyond the thread of a socket, open or closed, the tip may not go.</summary>
+    public IEnumerable<Slack> Slacks(Setting setting)
+    {
+        IEnumerable<Slack> all = LimitTable.Slacks(Rod, Cut, setting);
+        return OneJoint
+            ? all.Where(slack => slack.End == RodSide.Inner && slack.Limit != Limit.FarThread)
+                .Append(new Slack(Limit.ClosedBore, RodSide.Inner, Rod.Inner.Depth.Mm - setting.Inner))
+            : all;
+    }
 }

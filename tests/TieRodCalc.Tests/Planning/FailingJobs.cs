@@ -67,7 +67,7 @@ public sealed class FailingJobs
     private static FailingJob[] MakeAll() =>
     [
         .. Enumerable.Range(0, int.MaxValue)
-            .Chunk(1024)
+            .Chunk(Math.Min(1024, 8 * RandomCounts.FailingJobs))
             .SelectMany(indices => indices.AsParallel().AsOrdered().Select(index => Make(RandomJobs.Draw(index))).ToArray())
             .OfType<FailingJob>()
             .Take(RandomCounts.FailingJobs),

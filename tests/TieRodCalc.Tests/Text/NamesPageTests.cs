@@ -59,10 +59,14 @@ public partial class NamesPageTests
     [Fact]
     public void Remedies_are_called_as_their_page_says()
     {
-        string[] rows = [.. File.ReadLines(Path.Combine(SourceTree.Root, "docs", "remedies.md")).Where(line => line.StartsWith("| `", StringComparison.Ordinal))];
-        string[] written = [.. rows.SelectMany(row => Quoted().Matches(row.Split('|')[1])).Select(match => match.Groups["id"].Value)];
-        IEnumerable<string> called = Enum.GetValues<ChangeKind>().SelectMany(kind => kind is ChangeKind.Cut or ChangeKind.Chase
-            or ChangeKind.LessEngagement or ChangeKind.NoNut ? [Called((kind, RodSide.Inner)), Called((kind, RodSide.Outer))] : new[] { Called((kind, null)) });
+        IEnumerable<string> rows = File.ReadLines(Path.Combine(SourceTree.Root, "docs", "remedies.md"))
+            .Where(line => line.StartsWith("| `", StringComparison.Ordinal));
+        IEnumerable<string> written = rows.SelectMany(row => Quoted().Matches(row.Split('|')[1])).Select(match => match.Groups["id"].Value);
+        ChangeKind[] ofAnEnd = [ChangeKind.Cut, ChangeKind.Chase, ChangeKind.LessEngagement, ChangeKind.NoNut];
+        IEnumerable<string> called =
+            from kind in Enum.GetValues<ChangeKind>()
+            from end in ofAnEnd.Contains(kind) ? new RodSide?[] { RodSide.Inner, RodSide.Outer } : [null]
+            select Called((kind, end));
         Assert.Equal(written.Order(), called.Order());
         Assert.Equal("cut-outer+longer-sleeve", Called((ChangeKind.Cut, RodSide.Outer), (ChangeKind.LongerSleeve, null)));
     }
@@ -78,17 +82,18 @@ public partial class NamesPageTests
 
     private static string Page()
     {
-        HashSet<string> ids = [.. s_library.GetExportedTypes().SelectMany(type => ApiSignatures.Members(type).Prepend(type)).Select(ApiSignatures.Id)];
-        ApiComments comments = new(s_library.Location, ids);
+        IEnumerable<MemberInfo> all = s_library.GetExportedTypes().SelectMany(type => ApiSignatures.Members(type).Prepend(type));
+        ApiComments comments = new(s_library.Location, [.. all.Select(ApiSignatures.Id)]);
+        string Summary(MemberInfo member) => comments.Paragraphs(ApiSignatures.Id(member))[0];
         StringBuilder page = new(Introduction);
         foreach (MethodInfo method in Named())
         {
             Type type = method.GetParameters()[0].ParameterType;
-            page.Append(CultureInfo.InvariantCulture, $"\n## {type.Name}\n\n{comments.Paragraphs(ApiSignatures.Id(type))[0]}\n\n| name | meaning |\n|---|---|\n");
+            page.Append(CultureInfo.InvariantCulture, $"\n## {type.Name}\n\n{Summary(type)}\n\n| name | meaning |\n|---|---|\n");
             foreach (object value in Enum.GetValues(type).Cast<object>().Where(value => (string)method.Invoke(null, [value])! is not ""))
             {
                 FieldInfo field = type.GetField(Enum.GetName(type, value)!)!;
-                page.Append(CultureInfo.InvariantCulture, $"| `{method.Invoke(null, [value])}` | {comments.Paragraphs(ApiSignatures.Id(field))[0]} |\n");
+                page.Append(CultureInfo.InvariantCulture, $"| `{method.Invoke(null, [value])}` | {Summary(field)} |\n");
             }
         }
 
