@@ -6,6 +6,9 @@ namespace TieRodCalc.Mutants;
 /// <summary>One change to the library: its number in the mutated assembly, where it is and what it puts there.</summary>
 internal sealed record Mutant(int Id, string Room, string File, int Line, string Kind, string Replacement)
 {
+    /// <summary>Room and file.</summary>
+    public string Place => $"{Room}/{File}";
+
     /// <summary>Those of a report that compile and that are not one with another.</summary>
     public static IEnumerable<Mutant> Of(JsonDocument report) =>
         from file in report.RootElement.GetProperty("files").EnumerateObject()
@@ -22,5 +25,21 @@ internal sealed record Mutant(int Id, string Room, string File, int Line, string
 
     /// <inheritdoc/>
     public override string ToString() =>
-        $"{Room}/{File}:{Line}\t{Kind}\t{string.Join(' ', Replacement.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries))}";
+        $"{Line}\t{Kind}\t{string.Join(' ', Replacement.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries))}";
+}
+
+/// <summary>What came of a mutant: killed and by which test, crashed, endless, or survived so many tests.</summary>
+internal sealed record Result(int Mutant, string Place, string Answer)
+{
+    public string Outcome => Answer.Split('\t')[0];
+
+    /// <summary>The test that killed it.</summary>
+    public string? Killer => Answer.Split('\t') is ["killed", string test] ? test : null;
+
+    public static Result Read(string line) => line.Split('\t') is [string mutant, string place, string outcome, string by, ..]
+        ? new(int.Parse(mutant, CultureInfo.InvariantCulture), place, $"{outcome}\t{by}")
+        : throw new InvalidDataException(line);
+
+    /// <inheritdoc/>
+    public override string ToString() => $"{Mutant}\t{Place}\t{Answer}";
 }

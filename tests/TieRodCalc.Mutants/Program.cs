@@ -13,40 +13,46 @@ switch (args)
             Console.WriteLine(test);
         }
         return 0;
-    case ["work", string mutant, string tests]:
-        Worker.Run(int.Parse(mutant, CultureInfo.InvariantCulture), [.. File.ReadLines(tests).Select(KnownTest.Read)]);
+    case ["work", string mutant, string tests, string results, string most]:
+        Worker worker = new(
+            int.Parse(mutant, CultureInfo.InvariantCulture),
+            [.. File.ReadLines(tests).Select(KnownTest.Read)],
+            File.Exists(results) ? File.ReadLines(results).Select(Result.Read) : [],
+            int.Parse(most, CultureInfo.InvariantCulture));
+        worker.Run();
         return 0;
-    case ["run", string report, string results, string tests, string seconds, .. string[] rooms]:
-        Run(report, results, tests, TimeSpan.FromSeconds(int.Parse(seconds, CultureInfo.InvariantCulture)), rooms);
+    case ["run", string report, string results, string tests, string most, string seconds, .. string[] places]:
+        Run(report, results, tests, most, TimeSpan.FromSeconds(int.Parse(seconds, CultureInfo.InvariantCulture)), places);
         return 0;
     default:
-        Console.Error.WriteLine("usage: know ASSEMBLY NAMES MILLISECONDS | run REPORT RESULTS TESTS SECONDS ROOM...");
+        Console.Error.WriteLine("usage: know ASSEMBLY NAMES MILLISECONDS | run REPORT RESULTS TESTS MOST SECONDS PLACE...");
         return 2;
 }
 
-static void Run(string report, string results, string tests, TimeSpan patience, string[] rooms)
+static void Run(string report, string results, string tests, string most, TimeSpan patience, string[] places)
 {
     // A mutant killed in an earlier run stays so; what has survived is tried again with the tests of this run.
     Dictionary<int, string> known = [];
-    foreach (string[] words in File.Exists(results) ? File.ReadLines(results).Select(line => line.Split('\t')) : [])
+    foreach (Result result in File.Exists(results) ? File.ReadLines(results).Select(Result.Read) : [])
     {
-        known[int.Parse(words[0], CultureInfo.InvariantCulture)] = words[1];
+        known[result.Mutant] = result.Outcome;
     }
     using JsonDocument document = JsonDocument.Parse(File.ReadAllBytes(report));
-    List<Mutant> mutants = [.. Mutant.Of(document).Where(mutant => rooms.Contains(mutant.Room))];
+    List<Mutant> mutants = [.. Mutant.Of(document)
+        .Where(mutant => places.Any(place => mutant.Place.StartsWith(place, StringComparison.Ordinal)))];
     ConcurrentQueue<Mutant> left = new(mutants.Where(mutant => known.GetValueOrDefault(mutant.Id, "survived") == "survived"));
     Console.WriteLine($"{mutants.Count} mutants, {left.Count} to be tested");
     Lock written = new();
     Parallel.For(0, Environment.ProcessorCount, _ =>
     {
-        using WorkerProcess worker = new(tests, patience);
+        using WorkerProcess worker = new([tests, results, most], patience);
         while (left.TryDequeue(out Mutant? mutant))
         {
-            string answer = worker.Try(mutant);
+            Result result = new(mutant.Id, mutant.Place, worker.Try(mutant));
             lock (written)
             {
-                known[mutant.Id] = answer.Split('\t')[0];
-                File.AppendAllText(results, $"{mutant.Id}\t{answer}\t{mutant}\n");
+                known[mutant.Id] = result.Outcome;
+                File.AppendAllText(results, $"{result}\t{mutant}\n");
             }
         }
     });

@@ -4,42 +4,58 @@ using Xunit.Sdk;
 namespace TieRodCalc.Mutants;
 
 /// <summary>
-/// A process that tests one mutant after another: it reads its number, its file and its room, switches that mutant on, runs the tests that reach
-/// it until one fails, and says which.
+/// A process that tests one mutant after another: it reads its number and its place, switches that mutant on, runs the tests that reach it
+/// until one fails, and says which.
 /// </summary>
-internal static class Worker
+/// <param name="mutant">The mutant of this process alone; -1 where it is told which.</param>
+/// <param name="tests">The tests, in the order in which they are run.</param>
+/// <param name="earlier">What came of mutants before.</param>
+/// <param name="most">How many tests at most.</param>
+internal sealed class Worker(int mutant, IReadOnlyList<KnownTest> tests, IEnumerable<Result> earlier, int most)
 {
     /// <summary>What starts a line meant for the one who started the process; the tests may write as well.</summary>
     public const string Mark = "#mutants\t";
 
     private const int Chunk = 32;
 
-    /// <param name="mutant">The mutant of this process alone; -1 where it is told which.</param>
-    /// <param name="tests">The tests, in the order in which they are run.</param>
-    public static void Run(int mutant, IReadOnlyList<KnownTest> tests)
+    private readonly Dictionary<(string Place, string Test), int> _kills = [];
+
+    public void Run()
     {
+        foreach (Result result in earlier)
+        {
+            Count(result.Place, result.Killer);
+        }
         Mutation mutation = new() { Active = mutant };
         Say(string.Join(',', mutation.Initialize()));
         using TestSuite suite = new(tests);
-        Dictionary<(string File, IXunitTestCase Test), int> kills = [];
         while (Console.ReadLine() is { } line)
         {
             string[] words = line.Split('\t');
             int id = int.Parse(words[0], CultureInfo.InvariantCulture);
+            string place = words[1];
+            string room = $".{place.Split('/')[0]}.";
 
             // Those that have found something in the same file go first, then those of its room.
-            List<IXunitTestCase> reaching = [.. suite.Tests.Where(test => mutant >= 0 || test.Reached.Contains(id)).Select(test => test.Test)
-                .OrderByDescending(test => kills.GetValueOrDefault((words[1], test)))
-                .ThenByDescending(test => test.DisplayName.Contains($".{words[2]}.", StringComparison.Ordinal))];
+            List<IXunitTestCase> reaching = [.. suite.Tests.Where(test => mutant >= 0 || test.Reached.Contains(id))
+                .Select(test => test.Test)
+                .OrderByDescending(test => _kills.GetValueOrDefault((place, test.DisplayName)))
+                .ThenByDescending(test => test.DisplayName.Contains(room, StringComparison.Ordinal))
+                .Take(most)];
             suite.Forget();
             mutation.Active = id;
-            IXunitTestCase? killer = reaching.Chunk(Chunk).Select(suite.FirstFailed).FirstOrDefault(test => test is not null);
+            string? killer = reaching.Chunk(Chunk).Select(suite.FirstFailed).FirstOrDefault(test => test is not null)?.DisplayName;
             mutation.Active = -1;
-            if (killer is not null)
-            {
-                kills[(words[1], killer)] = kills.GetValueOrDefault((words[1], killer)) + 1;
-            }
-            Say(killer is not null ? $"killed\t{killer.DisplayName}" : $"survived\t{reaching.Count} tests");
+            Count(place, killer);
+            Say(killer is not null ? $"killed\t{killer}" : $"survived\t{reaching.Count} tests");
+        }
+    }
+
+    private void Count(string place, string? killer)
+    {
+        if (killer is not null)
+        {
+            _kills[(place, killer)] = _kills.GetValueOrDefault((place, killer)) + 1;
         }
     }
 

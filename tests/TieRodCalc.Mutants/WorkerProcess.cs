@@ -5,15 +5,17 @@ using System.Globalization;
 namespace TieRodCalc.Mutants;
 
 /// <summary>A process that tests mutants; another takes its place where it ends or gives no answer.</summary>
-/// <param name="tests">The file of the tests.</param>
+/// <param name="given">What it is told beside the number of its mutant.</param>
 /// <param name="patience">How long an answer may take; in a process that is new, twice as long.</param>
-internal sealed class WorkerProcess(string tests, TimeSpan patience) : IDisposable
+internal sealed class WorkerProcess(string[] given, TimeSpan patience) : IDisposable
 {
     private Process? _process;
     private BlockingCollection<string> _answers = [];
     private HashSet<int> _initializers = [];
 
-    /// <summary>killed and by which test, crashed, endless or survived.</summary>
+    private string Broken => _answers.IsCompleted ? "crashed\t" : "endless\t";
+
+    /// <summary>What comes of a mutant.</summary>
     public string Try(Mutant mutant)
     {
         if (_process is null)
@@ -24,7 +26,7 @@ internal sealed class WorkerProcess(string tests, TimeSpan patience) : IDisposab
         {
             return Ask(mutant);
         }
-        using WorkerProcess own = new(tests, patience);
+        using WorkerProcess own = new(given, patience);
         own.Start(mutant.Id);
         return own.Ask(mutant);
     }
@@ -42,7 +44,7 @@ internal sealed class WorkerProcess(string tests, TimeSpan patience) : IDisposab
 
     private void Start(int mutant)
     {
-        ProcessStartInfo start = new(Environment.ProcessPath!, ["work", mutant.ToString(CultureInfo.InvariantCulture), tests])
+        ProcessStartInfo start = new(Environment.ProcessPath!, ["work", mutant.ToString(CultureInfo.InvariantCulture), .. given])
         {
             RedirectStandardInput = true,
             RedirectStandardOutput = true,
@@ -77,14 +79,14 @@ internal sealed class WorkerProcess(string tests, TimeSpan patience) : IDisposab
         bool own = _initializers.Count == 0;
         if (own && Answer(2 * patience) is null)
         {
-            return _answers.IsCompleted ? "crashed" : "endless";
+            return Broken;
         }
-        _process!.StandardInput.WriteLine($"{mutant.Id}\t{mutant.File}\t{mutant.Room}");
+        _process!.StandardInput.WriteLine($"{mutant.Id}\t{mutant.Place}");
         _process.StandardInput.Flush();
         string? answer = Answer(own ? 2 * patience : patience);
         if (answer is null)
         {
-            answer = _answers.IsCompleted ? "crashed" : "endless";
+            answer = Broken;
             Dispose();
         }
         return answer;

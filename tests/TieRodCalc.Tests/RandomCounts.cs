@@ -47,7 +47,7 @@ internal static class RandomCounts
     public static int BumpSheets => Math.Max(200, Rods / 10);
 
     /// <summary>Random small catalogs: one for every forty rods.</summary>
-    public static int Catalogs => Math.Max(1, Rods / 40);
+    public static int Catalogs => Math.Max(8, Rods / 40);
 
     /// <summary>Random larger catalogs: one for every fifty small ones.</summary>
     public static int LargeCatalogs => Math.Max(1, Catalogs / 50);

@@ -89,16 +89,17 @@ internal sealed class ChoiceBlock
     }
 
     /// <summary>
-    /// The outer ends that may go with an inner end: those between the two places of the group's order. What is outside the window
-    /// has less margin, or needs more cut.
+    /// The outer ends that may go with an inner end, in the group's order. What is outside the window has less margin, or needs more cut.
     /// </summary>
-    public (int From, int To) Window(in EndLengths inner, double margin, double cut)
+    public ReadOnlySpan<EndLengths> Window(in EndLengths inner, double margin, double cut)
     {
         double free = margin / _eachWay;
         double low = free - (inner.Center - inner.Lead - _innerBase) - _stretch + _outerBase;
         double most = InnerMost(inner.Center, inner.Thread - inner.Center);
         double high = Math.Min(_tipRoom - margin - inner.Center + cut, _outerDeepest + most - _stretch - free + cut);
-        return (First(Outer.ToFullThread, low - 2 * Millimeters.Negligible), First(Outer.ToFullThread, high + 2 * Millimeters.Negligible));
+        int from = First(Outer.ToFullThread, low - 2 * Millimeters.Negligible);
+        int to = First(Outer.ToFullThread, high + 2 * Millimeters.Negligible);
+        return Outer.Ends.AsSpan(from, Math.Max(0, to - from));
     }
 
     /// <summary>
@@ -169,7 +170,7 @@ internal sealed class ChoiceBlock
         int high = row.Length;
         while (low < high)
         {
-            int middle = (low + high) >> 1;
+            int middle = (low + high) / 2;
             if (row[middle] < bound)
             {
                 low = middle + 1;

@@ -12,6 +12,9 @@ internal sealed class ChoiceSearch(ChoiceBlocks blocks, ChoiceOrder order, int t
 {
     private readonly List<Candidate> _first = [];
 
+    /// <summary>How many blocks, inner ends and pairs were looked at.</summary>
+    public long LookedAt { get; private set; }
+
     /// <summary>The parts of the first pairs, in their order.</summary>
     public IEnumerable<RodParts> Find()
     {
@@ -81,6 +84,7 @@ internal sealed class ChoiceSearch(ChoiceBlocks blocks, ChoiceOrder order, int t
                 break;
             }
 
+            LookedAt++;
             foreach (EndLengths inner in block.Inner.Ends)
             {
                 double most = block.MostMarginOf(inner);
@@ -91,10 +95,8 @@ internal sealed class ChoiceSearch(ChoiceBlocks blocks, ChoiceOrder order, int t
 
                 double needed = Math.Max(
                     -Millimeters.Negligible, _first.Count < top ? double.NegativeInfinity : AtLeast(-_first[^1].Metric));
-                (int from, int to) = block.Window(inner, needed, 0);
-                for (int i = from; i < to; i++)
+                foreach (ref readonly EndLengths outer in Window(block, inner, needed, 0))
                 {
-                    ref readonly EndLengths outer = ref block.Outer.Ends[i];
                     if (block.Fits(inner, outer, out double cut, out double margin) && cut == 0)
                     {
                         Offer(Found(block, inner, outer, cut, margin));
@@ -121,10 +123,8 @@ internal sealed class ChoiceSearch(ChoiceBlocks blocks, ChoiceOrder order, int t
                     most = Math.Min(most, (_first[^1].Metric + 1) * Millimeters.Negligible);
                 }
 
-                (int from, int to) = block.Window(inner, 0, most);
-                for (int i = from; i < to; i++)
+                foreach (ref readonly EndLengths outer in Window(block, inner, 0, most))
                 {
-                    ref readonly EndLengths outer = ref block.Outer.Ends[i];
                     if (block.Fits(inner, outer, out double cut, out _) && cut > 0)
                     {
                         Candidate candidate = Found(block, inner, outer, cut, 0);
@@ -145,13 +145,11 @@ internal sealed class ChoiceSearch(ChoiceBlocks blocks, ChoiceOrder order, int t
                 break;
             }
 
+            LookedAt++;
             foreach (EndLengths inner in block.Inner.Ends)
             {
-                (int from, int to) = block.Window(inner, 0, inner.MostCut + block.Outer.MostCut);
-                for (int i = from; i < to; i++)
+                foreach (ref readonly EndLengths outer in Window(block, inner, 0, inner.MostCut + block.Outer.MostCut))
                 {
-                    ref readonly EndLengths outer = ref block.Outer.Ends[i];
-
                     // The margin of a pair that is cut follows from its plan; it is planned where it may be one of the first.
                     if (block.Fits(inner, outer, out double cut, out double margin)
                         && !IsPassed(OfMargin(cut > 0 ? margin + Millimeters.Negligible : margin)))
@@ -176,6 +174,7 @@ internal sealed class ChoiceSearch(ChoiceBlocks blocks, ChoiceOrder order, int t
                 break;
             }
 
+            LookedAt++;
             Cost shared = costs.Of(block);
             foreach (EndLengths inner in block.Inner.Ends)
             {
@@ -184,10 +183,8 @@ internal sealed class ChoiceSearch(ChoiceBlocks blocks, ChoiceOrder order, int t
                     continue;
                 }
 
-                (int from, int to) = block.Window(inner, 0, inner.MostCut + block.Outer.MostCut);
-                for (int i = from; i < to; i++)
+                foreach (ref readonly EndLengths outer in Window(block, inner, 0, inner.MostCut + block.Outer.MostCut))
                 {
-                    ref readonly EndLengths outer = ref block.Outer.Ends[i];
                     Cost cost = costs.Of(block, shared, inner.Place, outer.Place);
                     if (!IsPassed(cost) && block.Fits(inner, outer, out double cut, out double margin))
                     {
@@ -196,6 +193,13 @@ internal sealed class ChoiceSearch(ChoiceBlocks blocks, ChoiceOrder order, int t
                 }
             }
         }
+    }
+
+    private ReadOnlySpan<EndLengths> Window(ChoiceBlock block, in EndLengths inner, double margin, double cut)
+    {
+        ReadOnlySpan<EndLengths> window = block.Window(inner, margin, cut);
+        LookedAt += 1 + window.Length;
+        return window;
     }
 
     /// <summary>Whether all that is wanted is found and comes before what is at least so much.</summary>
