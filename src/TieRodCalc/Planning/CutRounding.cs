@@ -42,7 +42,7 @@ internal static class CutRounding
             return (up, true);
         }
 
-        double down = Math.Floor((wanted + Millimeters.Negligible) / mark) * mark;
+        double down = Math.Floor(wanted / mark) * mark;
         if (down >= window.Low - Millimeters.Negligible && down > 0)
         {
             return (down, true);
@@ -51,16 +51,18 @@ internal static class CutRounding
         return up <= window.High + Millimeters.Negligible ? (up, true) : (window.Middle, false);
     }
 
-    /// <summary>The mark in a window that is nearest to a wanted cut; where none lies in it, its middle.</summary>
-    /// <returns>The cut, and whether it lies on the grid.</returns>
-    public static (double Cut, bool OnMark) Nearest(Interval window, double wanted, double mark)
+    /// <summary>
+    /// A wanted cut brought into a window and up to a mark, or down to one where up would leave the window; where no mark lies in it, its
+    /// middle.
+    /// </summary>
+    public static double Marked(Interval window, double wanted, double mark)
     {
         double within = Math.Clamp(wanted, window.Low, Math.Max(window.Low, window.High));
         double up = Math.Ceiling((within - Millimeters.Negligible) / mark) * mark;
-        double down = Math.Floor((within + Millimeters.Negligible) / mark) * mark;
-        return up <= window.High + Millimeters.Negligible ? (up, true)
-            : down >= window.Low - Millimeters.Negligible ? (down, true)
-            : (window.Middle, false);
+        double down = Math.Floor(within / mark) * mark;
+        return up <= window.High + Millimeters.Negligible ? up
+            : down >= window.Low - Millimeters.Negligible ? down
+            : window.Middle;
     }
 
     /// <summary>Whether a cut lies on the mark grid.</summary>

@@ -156,8 +156,8 @@ internal sealed class WorstCaseSearch
         bool inner = planned.Inner > 0;
         bool outer = planned.Outer > 0;
         CutRegion region = (inner || outer ? Region(inner, outer) : null) ?? Region(found.Inner > 0, found.Outer > 0)!.Value;
-        double innerCut = CutRounding.Nearest(region.InnerWindow, planned.Inner, _mark).Cut;
-        return new(innerCut, CutRounding.Nearest(region.OuterWindow(innerCut), planned.Outer, _mark).Cut);
+        double innerCut = CutRounding.Marked(region.InnerWindow, planned.Inner, _mark);
+        return new(innerCut, CutRounding.Marked(region.OuterWindow(innerCut), planned.Outer, _mark));
     }
 
     /// <summary>The safe cuts where the ends named are cut and the others not; null where there are none.</summary>

@@ -33,7 +33,7 @@ public sealed record SteeringGeometry
             throw new ArgumentException("A steer axis needs two different finite points.", nameof(axis));
         }
 
-        Axis = (axis.Z < 0 ? -1 : 1) / length * axis;
+        Axis = 1 / length * axis;
         double outerHeight = Axis.Dot(outer - onAxis);
         double innerHeight = Axis.Dot(inner - onAxis);
         Vector outerRadius = outer - onAxis - outerHeight * Axis;

@@ -17,6 +17,43 @@ public class WarningFigureTests
     /// <summary>M16x1.5 at both ends: 1.5 diameters are 24 mm, 2 are 32 mm.</summary>
     private static RodCase Even => CheckCases.OpenInnerBore.Rod;
 
+    [Fact]
+    public void An_end_may_ask_for_its_own_engagement()
+    {
+        RodRequest request = Even.ToRequest();
+        EngagementRule own = EngagementRule.FromLength(UnitsNet.Length.FromMillimeters(7));
+        EngagementRule both = EngagementRule.FromLength(UnitsNet.Length.FromMillimeters(9));
+        foreach ((EngagementRule? inner, EngagementRule? outer) in new[] { (own, null), (null, own), (own, own), (null, (EngagementRule?)null) })
+        {
+            RodPlan plan = RodPlanner.Plan(Even.ToRod(), request with
+            {
+                Rules = request.Rules with { Engagement = both, InnerEngagement = inner, OuterEngagement = outer },
+            });
+            Assert.Equal(inner is null ? 9 : 7, plan.InnerRequired.Asked.Millimeters, 1e-9);
+            Assert.Equal(outer is null ? 9 : 7, plan.OuterRequired!.Asked.Millimeters, 1e-9);
+        }
+    }
+
+    [Theory]
+    [InlineData(0.0)]
+    [InlineData(-1.0)]
+    [InlineData(double.NaN)]
+    [InlineData(double.PositiveInfinity)]
+    public void Diameters_are_finite_and_above_zero(double value) =>
+        Assert.Throws<ArgumentException>("diameters", () => EngagementRule.Diameters(value));
+
+    [Theory]
+    [InlineData(0.0)]
+    [InlineData(-1.0)]
+    [InlineData(1e305)]
+    public void A_load_is_finite_and_above_zero(double meganewtons)
+    {
+        RodRequest request = Even.ToRequest();
+        UnitsNet.Force load = UnitsNet.Force.FromMeganewtons(meganewtons);
+        Assert.Throws<ArgumentException>(
+            "request", () => RodPlanner.Plan(Even.ToRod(), request with { Rules = request.Rules with { Load = load } }));
+    }
+
     [Theory]
     [InlineData(MaterialKind.Steel, 1.2, 19.2, 24.0)]
     [InlineData(MaterialKind.Other, 1.2, 19.2, 24.0)]

@@ -84,10 +84,37 @@ public class CarToeTests
         }
 
         Point far = new(Length.FromMillimeters(1e160), Length.Zero, Length.Zero);
-        Assert.Throws<ArgumentException>(() => SteeringGeometry.FromPoints(CarSide.Left, origin, other, far, origin));
+        Point nowhere = new(Length.FromKilometers(1e305), Length.Zero, Length.Zero);
+        Assert.Throws<ArgumentException>("outer", () => SteeringGeometry.FromPoints(CarSide.Left, origin, other, far, origin));
+        Assert.Throws<ArgumentException>("axis", () => SteeringGeometry.FromPoints(CarSide.Left, origin, origin, other, origin));
+        Assert.Throws<ArgumentException>("axis", () => SteeringGeometry.FromPoints(CarSide.Left, origin, nowhere, other, origin));
         Assert.Throws<ArgumentNullException>(() => CarToe.OfTotal(null!));
         Assert.Throws<ArgumentNullException>(() => CarToe.OfEach(null!, Mm(0)));
         Assert.Throws<ArgumentNullException>(() => CarToe.OfEach(Mm(0), null!));
+    }
+
+    /// <summary>With the rod square to the arm, the arm alone turns the wheel.</summary>
+    [Theory]
+    [InlineData(29.99, false)]
+    [InlineData(30.01, true)]
+    [InlineData(499.99, true)]
+    [InlineData(500.01, false)]
+    public void An_arm_that_no_steering_has_is_unlikely(double arm, bool likely) => Assert.Equal(likely, SteeringGeometry.FromArm(
+        CarSide.Right, Of(arm), JointPlace.AheadOfAxle, Angle.Zero, Of(400)).IsLikely);
+
+    [Theory]
+    [InlineData(CarSide.Left, 400, true)]
+    [InlineData(CarSide.Left, 0, false)]
+    [InlineData(CarSide.Left, -400, false)]
+    [InlineData(CarSide.Right, -400, true)]
+    [InlineData(CarSide.Right, 0, false)]
+    [InlineData(CarSide.Right, 400, false)]
+    public void A_rod_that_does_not_run_inward_is_unlikely(CarSide side, double toTheRight, bool likely)
+    {
+        Point axis = new(Of(0), Of(0), Of(100));
+        Point outer = new(Of(-110), Of(100), Of(0));
+        Point inner = new(Of(-250), Of(100 - toTheRight), Of(0));
+        Assert.Equal(likely, SteeringGeometry.FromPoints(side, default, axis, outer, inner).IsLikely);
     }
 
     [Fact]
@@ -165,6 +192,8 @@ public class CarToeTests
         Assert.Equal(0, Allocated());
         Assert.True(sum > 0);
     }
+
+    private static Length Of(double mm) => Length.FromMillimeters(mm);
 
     private static ToeReading Mm(double mm) => new(Length.FromMillimeters(mm), null);
 
