@@ -24,9 +24,9 @@ internal sealed class RodPlanning
         PlanRules rules = request.Rules;
         _mark = Millimeters.Positive(rules.Mark, nameof(request));
         _allowance = Millimeters.NotNegative(rules.Allowance, nameof(request));
-        if (rules.Load is { } load && !(double.IsFinite(load.Newtons) && load.Newtons > 0))
+        if (rules.Load is { Newtons: <= 0 })
         {
-            throw new ArgumentException("The load must be finite and above zero.", nameof(request));
+            throw new ArgumentException("The load must be above zero.", nameof(request));
         }
 
         _inner = JointNeeds.Of(rod.Parts, RodSide.Inner, rules);

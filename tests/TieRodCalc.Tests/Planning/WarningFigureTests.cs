@@ -45,11 +45,10 @@ public class WarningFigureTests
     [Theory]
     [InlineData(0.0)]
     [InlineData(-1.0)]
-    [InlineData(1e305)]
-    public void A_load_is_finite_and_above_zero(double meganewtons)
+    public void A_load_is_above_zero(double newtons)
     {
         RodRequest request = Even.ToRequest();
-        UnitsNet.Force load = UnitsNet.Force.FromMeganewtons(meganewtons);
+        UnitsNet.Force load = UnitsNet.Force.FromNewtons(newtons);
         Assert.Throws<ArgumentException>(
             "request", () => RodPlanner.Plan(Even.ToRod(), request with { Rules = request.Rules with { Load = load } }));
     }

@@ -84,10 +84,9 @@ public class CarToeTests
         }
 
         Point far = new(Length.FromMillimeters(1e160), Length.Zero, Length.Zero);
-        Point nowhere = new(Length.FromKilometers(1e305), Length.Zero, Length.Zero);
         Assert.Throws<ArgumentException>("outer", () => SteeringGeometry.FromPoints(CarSide.Left, origin, other, far, origin));
         Assert.Throws<ArgumentException>("axis", () => SteeringGeometry.FromPoints(CarSide.Left, origin, origin, other, origin));
-        Assert.Throws<ArgumentException>("axis", () => SteeringGeometry.FromPoints(CarSide.Left, origin, nowhere, other, origin));
+        Assert.Throws<ArgumentException>("axis", () => SteeringGeometry.FromPoints(CarSide.Left, origin, far, other, origin));
         Assert.Throws<ArgumentNullException>(() => CarToe.OfTotal(null!));
         Assert.Throws<ArgumentNullException>(() => CarToe.OfEach(null!, Mm(0)));
         Assert.Throws<ArgumentNullException>(() => CarToe.OfEach(Mm(0), null!));
