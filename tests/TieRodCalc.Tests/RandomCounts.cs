@@ -29,16 +29,16 @@ internal static class RandomCounts
     public static int Geometries => Rods;
 
     /// <summary>Random pairs of threads: a tenth of the rods.</summary>
-    public static int Pairs => Math.Max(1, Rods / 10);
+    public static int Pairs => Math.Max(50, Rods / 10);
 
     /// <summary>Jobs that cannot be built, whose remedies are worked out: a quarter of the rods.</summary>
-    public static int FailingJobs => Math.Max(1, Rods / 4);
+    public static int FailingJobs => Math.Max(25, Rods / 4);
 
     /// <summary>Rods with tolerances: a tenth of the rods.</summary>
-    public static int TolerancedRods => Math.Max(1, Rods / 10);
+    public static int TolerancedRods => Math.Max(30, Rods / 10);
 
     /// <summary>Random double-wishbone corners: a tenth of the rods.</summary>
-    public static int Corners => Math.Max(1, Rods / 10);
+    public static int Corners => Math.Max(20, Rods / 10);
 
     /// <summary>Random corners that are read with a bump gauge and corrected: a fortieth of the rods.</summary>
     public static int BumpCorners => Math.Max(200, Rods / 40);

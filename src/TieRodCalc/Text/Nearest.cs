@@ -27,11 +27,6 @@ public static class Nearest
         string? nearest = null;
         foreach (string name in names)
         {
-            if (string.Equals(name, written, StringComparison.OrdinalIgnoreCase))
-            {
-                return name;
-            }
-
             int distance = Distance(written, name, limit);
             if (distance <= limit)
             {
