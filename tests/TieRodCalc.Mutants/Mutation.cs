@@ -17,7 +17,7 @@ internal sealed class Mutation
         set => _control.GetField("ActiveMutant")!.SetValue(null, value);
     }
 
-    /// <summary>The mutants that something comes by.</summary>
+    /// <summary>The mutants that something comes by; while it is recorded, none is on.</summary>
     public IReadOnlySet<int> Reached(Action run)
     {
         FieldInfo capture = _control.GetField("CaptureCoverage")!;
@@ -47,10 +47,10 @@ internal sealed class Mutation
     }
 
     /// <summary>
-    /// Runs every static initializer and gives the mutants met there: what these compute is decided once in a process, so that such a mutant
-    /// has a process of its own.
+    /// Runs every static initializer: what these compute is decided once in a process, so that a mutant that they come by has a process of
+    /// its own.
     /// </summary>
-    public IReadOnlySet<int> Initialize() => Reached(() =>
+    public void Initialize()
     {
         foreach (Type type in _library.GetTypes().Where(type => !type.ContainsGenericParameters))
         {
@@ -63,5 +63,5 @@ internal sealed class Mutation
                 // The tests will meet it.
             }
         }
-    });
+    }
 }

@@ -27,7 +27,15 @@ internal sealed class Worker(int mutant, IReadOnlyList<KnownTest> tests, IEnumer
             Count(result.Place, result.Killer);
         }
         Mutation mutation = new() { Active = mutant };
-        Say(string.Join(',', mutation.Initialize()));
+        if (mutant < 0)
+        {
+            Say(string.Join(',', mutation.Reached(mutation.Initialize)));
+        }
+        else
+        {
+            mutation.Initialize();
+            Say("");
+        }
         using TestSuite suite = new(tests);
         while (Console.ReadLine() is { } line)
         {
