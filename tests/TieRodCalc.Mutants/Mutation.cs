@@ -47,12 +47,15 @@ internal sealed class Mutation
     }
 
     /// <summary>
-    /// Runs every static initializer: what these compute is decided once in a process, so that a mutant that they come by has a process of
-    /// its own.
+    /// Runs every static initializer of the library: what these compute is decided once in a process, so that a mutant that they come by has a
+    /// process of its own.
     /// </summary>
-    public void Initialize()
+    public void Initialize() => Initialize(_library);
+
+    /// <summary>Runs every static initializer of an assembly.</summary>
+    public static void Initialize(Assembly assembly)
     {
-        foreach (Type type in _library.GetTypes().Where(type => !type.ContainsGenericParameters))
+        foreach (Type type in assembly.GetTypes().Where(type => !type.ContainsGenericParameters))
         {
             try
             {

@@ -90,6 +90,9 @@ internal sealed class TestSuite : IDisposable
     private List<IXunitTestCase> Discovered(string name)
     {
         Assembly assembly = Assembly.Load(name);
+
+        // What they hold for good is worked out before a mutant is on.
+        Mutation.Initialize(assembly);
         _forget.AddRange(assembly.GetTypes().Where(type => !type.ContainsGenericParameters)
             .SelectMany(type => type.GetFields(BindingFlags.Static | BindingFlags.Public | BindingFlags.NonPublic))
             .Where(field => field.FieldType.IsGenericType && field.FieldType.GetGenericTypeDefinition() == typeof(Lazy<>))

@@ -19,11 +19,14 @@ if [ ! -d "$out/run" ]; then
   dotnet tool restore
   (cd tests/TieRodCalc.Tests && dotnet stryker -p TieRodCalc.csproj --configuration Release -r json --output "$out/made" \
     --test-case-filter 'FullyQualifiedName~PackageTests' $(printf -- '-m **/%s/**/*.cs ' Text Threads Parts Rods Planning Steering)) &
-  while kill -0 $! 2>/dev/null; do
-    if [ -e "$built.stryker-unchanged" ] && ! cmp -s "$built" "$built.stryker-unchanged"; then
-      cp "$built" "$out/mutated.dll"
+  making=$!
+  while kill -0 $making 2>/dev/null; do
+    if [ ! -e "$out/mutated.dll" ] && [ -e "$built.stryker-unchanged" ] && cp "$built" "$out/taken.dll" 2>/dev/null; then
+      # Whole where it is still the same some seconds later, and not what was there before.
+      sleep 5
+      ! cmp -s "$built" "$out/taken.dll" || cmp -s "$built" "$built.stryker-unchanged" || mv "$out/taken.dll" "$out/mutated.dll"
     fi
-    sleep 2
+    sleep 1
   done
   dotnet build tests/TieRodCalc.Mutants -c Release --nologo -v quiet
   cp -r tests/TieRodCalc.Mutants/bin/Release/net10.0 "$out/run"
