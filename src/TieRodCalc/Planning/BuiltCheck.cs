@@ -276,12 +276,11 @@ internal sealed class BuiltCheck
         double outer = _dimensions.OneJoint ? 0 : Unsure(RodSide.Outer);
         foreach (double axial in (ReadOnlySpan<double>)[-Shorter, 0, Longer])
         {
-            foreach ((double one, double other) in (ReadOnlySpan<(double, double)>)
-                [
-                    (-inner, -outer), (-inner, outer), (inner, -outer), (inner, outer),
-                ])
+            // Each limit needs more insertion or less, of one end or of both: all of it at once is the worst for each.
+            foreach (int sign in (ReadOnlySpan<int>)[-1, 1])
             {
-                Setting off = (setting with { Inner = setting.Inner + one, Outer = setting.Outer + other }).Moved(_motion, axial);
+                Setting off = (setting with { Inner = setting.Inner + sign * inner, Outer = setting.Outer + sign * outer })
+                    .Moved(_motion, axial);
                 worst = Math.Min(worst, LimitSlack.OfSetting(_dimensions, off.Inner, off.Outer, off.Cuts.Inner, off.Cuts.Outer));
             }
         }

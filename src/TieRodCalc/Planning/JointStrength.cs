@@ -37,14 +37,5 @@ public sealed record JointLoad(
     Force Load, Length Arm, Pressure Axial, Pressure Bending, double? BreakingFactor, double? MaleStripFactor, double? FemaleStripFactor)
 {
     /// <summary>The least factor that is known, or null.</summary>
-    public double? LeastFactor
-    {
-        get
-        {
-            double least = Math.Min(
-                BreakingFactor ?? double.PositiveInfinity,
-                Math.Min(MaleStripFactor ?? double.PositiveInfinity, FemaleStripFactor ?? double.PositiveInfinity));
-            return double.IsFinite(least) ? least : null;
-        }
-    }
+    public double? LeastFactor => ((double?[])[BreakingFactor, MaleStripFactor, FemaleStripFactor]).Min();
 }

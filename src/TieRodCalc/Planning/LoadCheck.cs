@@ -49,7 +49,7 @@ internal static class LoadCheck
     /// <param name="axial">Axial length of the rod, millimeters.</param>
     public static double Arm(RodParts parts, RodSide side, double fromBall, double axial)
     {
-        double along = axial > 0 ? Math.Clamp(fromBall / axial, 0, 1) : 0;
+        double along = Math.Clamp(fromBall / axial, 0, 1);
         double own = parts.OffsetAt(side);
         double far = parts.OffsetAt(RodDimensions.Other(side));
         double near = own * (1 - along);

@@ -38,7 +38,7 @@ public sealed record RodLayout
         ArgumentNullException.ThrowIfNull(plan);
         RodProblem wanted = RodProblem.Of(
             rod, request, Millimeters.Of(plan.InnerRequired.Required), Millimeters.Of(plan.OuterRequired?.Required ?? Length.Zero));
-        AdjustmentPoint at = plan.Solution is null ? InTheWay(plan)?.At ?? AdjustmentPoint.Any : AdjustmentPoint.Any;
+        AdjustmentPoint at = InTheWay(plan)?.At ?? AdjustmentPoint.Any;
         double axial = at switch
         {
             AdjustmentPoint.Shortest => wanted.Axial - wanted.AxialShorter,
@@ -94,7 +94,7 @@ public sealed record RodLayout
 
     /// <summary>The limit that is most in the way, one that has a place on the rod before a cut.</summary>
     private static BindingLimit? InTheWay(RodPlan plan) =>
-        plan.Binding.FirstOrDefault(binding => binding.Limit != Limit.Cut) ?? (plan.Binding.Count > 0 ? plan.Binding[0] : null);
+        plan.Binding.FirstOrDefault(binding => binding.Limit != Limit.Cut) ?? plan.Binding.FirstOrDefault();
 
     private static Setting Planned(RodSolution made) => new(
         Millimeters.Of(made.Inner.Insertion),

@@ -3,7 +3,7 @@ using System.Collections.Immutable;
 namespace TieRodCalc.Threads;
 
 /// <summary>
-/// The preferred numbers of series R40 (ISO 3), below 50 rounded to whole numbers, halves to even, as ISO 965-1 has them.
+/// The preferred numbers of series R40 (ISO 3) in whole numbers, halves to even below 50, as ISO 965-1 has them.
 /// </summary>
 internal static class PreferredNumbers
 {
@@ -35,11 +35,7 @@ internal static class PreferredNumbers
 
     private static double At(int index)
     {
-        const double SmallestExact = 50;
         int decade = (int)Math.Floor(index / (double)Decade);
-        double value = From100[index - decade * Decade] * Math.Pow(10, decade);
-        return value >= SmallestExact
-            ? Math.Round(value, decade < 0 ? 0 : 1, MidpointRounding.AwayFromZero)
-            : Math.Round(value, MidpointRounding.ToEven);
+        return Math.Round(From100[index - decade * Decade] * Math.Pow(10, decade), MidpointRounding.ToEven);
     }
 }

@@ -110,6 +110,10 @@ public class AsBuiltTests(MadeRods rods) : IClassFixture<MadeRods>
         findings.That(made.Case, $"{readings}: contradictions {string.Join(", ", built.Contradictions)}", built.Contradictions.Count == 0);
         findings.That(made.Case, $"{readings}: binding {string.Join(", ", built.Binding)}", built.Binding.Count == 0);
         findings.That(made.Case, $"{readings}: locked {built.Locking}", built.Locking == made.Plan.Locking);
+        findings.That(
+            made.Case,
+            $"{readings}: warned of {string.Join(", ", OfLocking(built.Warnings))}",
+            OfLocking(built.Warnings).SequenceEqual(OfLocking(made.Plan.Warnings)));
         findings.Near(made.Case, $"{readings}: length", made.Built.CenterToCenter, built.Present!.Value, Tolerance);
         foreach (RodSide side in made.Joints)
         {
@@ -131,4 +135,7 @@ public class AsBuiltTests(MadeRods rods) : IClassFixture<MadeRods>
         findings.Near(made.Case, $"{readings}: shorter", made.Plan.Solution!.Shorter.Length.Millimeters, built.Shorter!.Length, Tolerance);
         findings.Near(made.Case, $"{readings}: longer", made.Plan.Solution.Longer.Length.Millimeters, built.Longer!.Length, Tolerance);
     }
+
+    private static IEnumerable<PlanWarning> OfLocking(IReadOnlyList<PlanWarning> warnings) =>
+        warnings.Where(warning => warning.Code is WarningCode.NotLocked or WarningCode.OneJointLocked);
 }

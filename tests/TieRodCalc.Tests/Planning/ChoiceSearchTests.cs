@@ -1,6 +1,7 @@
 using TieRodCalc.Parts;
 using TieRodCalc.Planning;
 using TieRodCalc.Rods;
+using TieRodCalc.Threads;
 using Xunit.Abstractions;
 
 namespace TieRodCalc.Tests.Planning;
@@ -113,6 +114,91 @@ public class ChoiceSearchTests(ITestOutputHelper output)
         }
 
         Assert.True(cuts > 20, $"only {cuts} are cut");
+    }
+
+    [Fact]
+    public void What_is_faulty_joins_nothing()
+    {
+        Measured tooShort = new(UnitsNet.Length.FromMillimeters(1));
+        int joined = 0;
+        foreach ((_, RodCandidates candidates, RodRequest request) in s_catalogs)
+        {
+            joined += new ChoiceBlocks(candidates, request).Combinations > 0 ? 1 : 0;
+            ChoiceBlocks blocks = new(
+                candidates with
+                {
+                    Sleeves = [.. candidates.Sleeves.Select(sleeve => sleeve with { Length = tooShort })],
+                    Sockets = [.. candidates.Sockets.Select(socket => socket with { CenterToFace = tooShort })],
+                },
+                request,
+                every: true);
+            Assert.Equal(0, blocks.Combinations);
+            Assert.Empty(blocks.All);
+        }
+
+        Assert.True(joined > Catalogs / 2, $"only {joined} join at all");
+        Assert.Contains(s_catalogs, catalog => catalog.Candidates.Sockets.Count > 0);
+        Assert.Contains(s_catalogs, catalog => catalog.Candidates.Sleeves.Count > 0);
+    }
+
+    [Fact]
+    public void Combinations_that_no_named_nut_fits_are_counted()
+    {
+        int some = 0;
+        foreach ((_, RodCandidates candidates, RodRequest request) in s_catalogs)
+        {
+            // A thread that no end of the catalogs has.
+            ThreadDesignation other = new(
+                ThreadSize.Metric(UnitsNet.Length.FromMillimeters(99), UnitsNet.Length.FromMillimeters(3)), Hand.Right);
+            JamNut[] none = [.. candidates.InnerNuts.Nuts.Take(1).Select(nut => nut with { Thread = other })];
+            if (none.Length == 0)
+            {
+                continue;
+            }
+
+            RodCandidates clocked = candidates with { Clocking = UnitsNet.Angle.Zero, InnerNuts = new(none, Must: true) };
+            ChoiceBlocks blocks = new(clocked, request);
+            Assert.Equal(blocks.Combinations, blocks.WithoutNut);
+            Assert.Empty(blocks.All);
+            some += blocks.Combinations > 0 ? 1 : 0;
+        }
+
+        Assert.True(some > 10, $"only {some} join at all");
+    }
+
+    [Fact]
+    public void A_length_that_bent_ends_do_not_leave_finds_nothing()
+    {
+        foreach ((_, RodCandidates candidates, RodRequest request) in s_catalogs)
+        {
+            RodRequest tiny = request with { Target = UnitsNet.Length.FromMillimeters(1e-3), Shorter = UnitsNet.Length.Zero };
+            Assert.Empty(RodChooser.Choose(candidates with { Clocking = UnitsNet.Angle.FromDegrees(180) }, tiny, ChoiceOrder.Best, 1).Found);
+        }
+    }
+
+    /// <summary>By price the currencies come in the order of their codes, whatever the amounts; what has two comes last.</summary>
+    [Fact]
+    public void Currencies_come_in_the_order_of_their_codes()
+    {
+        (_, RodCandidates candidates, RodRequest request) = s_catalogs.First(catalog =>
+            RodChooser.Choose(catalog.Candidates with { Sleeves = [] }, catalog.Request, ChoiceOrder.Best, 1).Found.Count > 0);
+        RodParts found = RodChooser.Choose(candidates with { Sleeves = [] }, request, ChoiceOrder.Best, 1).Found[0].Rod.Parts;
+        string[] codes = ["USD", "AUD", "BBA", "ABZ", "BAA", "ABA"];
+        PartInfo Priced(PartInfo info, string code, int amount) => info with { Price = new Price(amount, code) };
+        RodCandidates priced = candidates with
+        {
+            Sleeves = [],
+            Inner = [.. codes.Select((code, index) => found.Inner with { Info = Priced(found.Inner.Info, code, 10 - index) })],
+            Sockets = [.. codes.Select((code, index) => found.Socket! with { Info = Priced(found.Socket!.Info, code, 20 + index) })],
+            InnerNuts = NutCandidates.None,
+        };
+        RodChoice[] all = [.. RodChooser.Choose(priced, request, ChoiceOrder.Price, 100).Found];
+        Assert.Equal(codes.Length * codes.Length, all.Length);
+        Assert.Equal(
+            codes.Order(StringComparer.Ordinal),
+            all.Take(codes.Length).Select(choice => choice.Rod.Parts.Inner.Info.Price!.Currency));
+        Assert.All(all.Skip(codes.Length), choice => Assert.NotEqual(
+            choice.Rod.Parts.Inner.Info.Price!.Currency, choice.Rod.Parts.Socket!.Info.Price!.Currency));
     }
 
     private static void AssertBounded(ChoiceBlock block, EndLengths inner, EndLengths outer, double cut, double margin, string what)

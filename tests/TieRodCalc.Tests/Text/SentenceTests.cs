@@ -71,6 +71,7 @@ public class SentenceTests
         PlanWarning other = new(code, null, Mm(0.6), null, 0.849, MissingStrength.Sleeve | MissingStrength.Limits);
         yield return new PlanSentences(LengthDisplay.Inch).Of(warning);
         yield return new PlanSentences(LengthDisplay.Millimeter).Of(other);
+        yield return new PlanSentences(LengthDisplay.Millimeter).Of(other with { Ratio = 1, Missing = MissingStrength.Limits });
         yield return new PlanSentences(LengthDisplay.Millimeter, oneJoint: true)
             .Of(warning with { End = RodSide.Outer, Missing = MissingStrength.End | MissingStrength.Sleeve }, bothEnds: true);
     }
@@ -98,6 +99,8 @@ public class SentenceTests
         yield return RemedySentences.Reason(rods[0], none with { Warnings = [new(WarningCode.SleeveCannotAdjust)] });
         yield return RemedySentences.Reason(
             rods[0], none with { Warnings = [new(WarningCode.SleeveCannotAdjust)], Solution = drawn.Plan().Solution });
+        yield return RemedySentences.Reason(
+            rods[0], none with { Warnings = [new(WarningCode.NominalTrusted), new(WarningCode.SleeveCannotAdjust)] });
         foreach (Rod rod in rods)
         {
             foreach (Limit limit in Enum.GetValues<Limit>())
