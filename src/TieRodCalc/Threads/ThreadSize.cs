@@ -7,7 +7,7 @@ public sealed record ThreadSize
 {
     private ThreadSize(ThreadForm form, double diameterMm, double pitchMm)
     {
-        if (!double.IsFinite(diameterMm) || !double.IsFinite(pitchMm) || diameterMm <= 0 || pitchMm <= 0 || pitchMm >= diameterMm)
+        if (!double.IsFinite(diameterMm) || !(pitchMm > 0) || pitchMm >= diameterMm)
         {
             throw new ArgumentException("A thread needs a diameter above zero and a pitch above zero and below the diameter.");
         }

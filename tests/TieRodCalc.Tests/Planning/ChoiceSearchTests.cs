@@ -172,7 +172,8 @@ public class ChoiceSearchTests(ITestOutputHelper output)
         foreach ((_, RodCandidates candidates, RodRequest request) in s_catalogs)
         {
             RodRequest tiny = request with { Target = UnitsNet.Length.FromMillimeters(1e-3), Shorter = UnitsNet.Length.Zero };
-            Assert.Empty(RodChooser.Choose(candidates with { Clocking = UnitsNet.Angle.FromDegrees(180) }, tiny, ChoiceOrder.Best, 1).Found);
+            RodCandidates clocked = candidates with { Clocking = UnitsNet.Angle.FromDegrees(180) };
+            Assert.Empty(RodChooser.Choose(clocked, tiny, ChoiceOrder.Best, 1).Found);
         }
     }
 

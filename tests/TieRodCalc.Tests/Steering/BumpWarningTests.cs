@@ -36,6 +36,41 @@ public class BumpWarningTests(ITestOutputHelper output)
         Assert.Equal(count, found.Newest.Steps.Count);
     }
 
+    [Fact]
+    public void Two_readings_on_one_side_are_warned_of_twice() => Assert.Equal(
+        [BumpWarningCode.NothingToCheckBy, BumpWarningCode.OneSided],
+        Codes(BumpSheets.Read(Behind(), BumpSheets.Of(PlainToe, [20, 40]))).Take(2));
+
+    /// <summary>A cubic of which neither a slope nor a curvature explains anything: what is left is all that was read.</summary>
+    [Theory]
+    [InlineData(BumpSheets.Resolution)]
+    [InlineData(null)]
+    public void What_neither_height_nor_length_explains_is_told(double? resolution)
+    {
+        double[] travels = [-40, -20, 20, 40];
+        double even = travels.Sum(z => z * z * z * z) / travels.Sum(z => z * z);
+        double Toe(double z) => 2e-7 * (z * z * z - even * z);
+        BumpFindings found = BumpSheets.Read(Behind(), BumpSheets.Of(Toe, travels, resolution));
+        BumpWarning warning = Assert.Single(found.Warnings, warning => warning.Code == BumpWarningCode.TwoTermsMiss);
+        double all = BumpSheets.Spacing * Math.Sqrt(travels.Average(z => Toe(z) * Toe(z)));
+        Assert.Equal(all, warning.Value!.Value.Millimeters, 1e-6);
+        Assert.Null(found.Both);
+        Assert.False(found.Suffices);
+
+        BumpFindings half = BumpSheets.Read(Behind(), BumpSheets.Of(z => Toe(z) + 1e-3 * z, travels, resolution));
+        Assert.DoesNotContain(BumpWarningCode.TwoTermsMiss, Codes(half));
+    }
+
+    /// <summary>A rod that would have had no length when the sheet was read.</summary>
+    [Fact]
+    public void A_rod_that_was_made_longer_by_more_than_it_is_gives_no_advice()
+    {
+        BumpChange longer = new(UnitsNet.Length.Zero, Behind().RodLength + UnitsNet.Length.FromMillimeters(1));
+        BumpFindings found = BumpSheets.Read(Behind(), Plain() with { Then = longer });
+        Assert.Equal([BumpWarningCode.WheelNotGiven], Codes(found));
+        Assert.Null(found.Both);
+    }
+
     [Theory]
     [InlineData(1)]
     [InlineData(-1)]

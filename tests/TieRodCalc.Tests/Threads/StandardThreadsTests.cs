@@ -1,4 +1,5 @@
 using TieRodCalc.Threads;
+using UnitsNet;
 
 namespace TieRodCalc.Tests.Threads;
 
@@ -118,4 +119,33 @@ public class StandardThreadsTests
     [InlineData(14, 20d, null)]
     public void A_number_size_is_known_by_number_and_threads_per_inch(double number, double threadsPerInch, double? inches) =>
         Assert.Equal(inches, StandardThreads.NumberSizeInches(number, threadsPerInch));
+
+    /// <summary>ASME B1.1, the constant-pitch series, from memory: diameters by sixteenths up to 2 in, by eighths from there.</summary>
+    [Theory]
+    [InlineData(1.9375, 12, true)]
+    [InlineData(2.0, 12, true)]
+    [InlineData(2.0625, 12, false)]
+    [InlineData(2.125, 12, true)]
+    [InlineData(6.0, 12, true)]
+    [InlineData(6.125, 12, false)]
+    [InlineData(0.5625, 16, true)]
+    [InlineData(0.3125, 16, false)]
+    [InlineData(2.5, 4.0, true)]
+    [InlineData(6.0, 4.0, true)]
+    public void The_constant_pitch_series_are_among_all(double inches, double threadsPerInch, bool listed) => Assert.Equal(
+        listed,
+        StandardThreads.All.Any(size => Math.Abs(size.DiameterMm - 25.4 * inches) < 1e-9 && size.ThreadsPerInch == threadsPerInch));
+
+    [Theory]
+    [InlineData(0.0, 1.0)]
+    [InlineData(-5.0, 1.0)]
+    [InlineData(5.0, 0.0)]
+    [InlineData(5.0, -1.0)]
+    [InlineData(5.0, 5.0)]
+    [InlineData(5.0, 6.0)]
+    public void A_size_has_a_diameter_and_a_smaller_pitch(double diameter, double pitch)
+    {
+        Assert.Throws<ArgumentException>(() => ThreadSize.Metric(Length.FromMillimeters(diameter), Length.FromMillimeters(pitch)));
+        Assert.Equal(4.9, ThreadSize.Metric(Length.FromMillimeters(5), Length.FromMillimeters(4.9)).Pitch.Millimeters);
+    }
 }
