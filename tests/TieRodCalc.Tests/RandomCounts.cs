@@ -32,7 +32,7 @@ internal static class RandomCounts
     public static int Pairs => Math.Max(50, Rods / 10);
 
     /// <summary>Jobs that cannot be built, whose remedies are worked out: a quarter of the rods.</summary>
-    public static int FailingJobs => Math.Max(25, Rods / 4);
+    public static int FailingJobs => Math.Max(10, Rods / 4);
 
     /// <summary>Rods with tolerances: a tenth of the rods.</summary>
     public static int TolerancedRods => Math.Max(30, Rods / 10);
