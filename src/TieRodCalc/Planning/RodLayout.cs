@@ -94,7 +94,7 @@ public sealed record RodLayout
 
     /// <summary>The limit that is most in the way, one that has a place on the rod before a cut.</summary>
     private static BindingLimit? InTheWay(RodPlan plan) =>
-        plan.Binding.FirstOrDefault(binding => binding.Limit != Limit.Cut) ?? plan.Binding.FirstOrDefault();
+        plan.Binding.OrderBy(binding => binding.Limit == Limit.Cut).FirstOrDefault();
 
     private static Setting Planned(RodSolution made) => new(
         Millimeters.Of(made.Inner.Insertion),

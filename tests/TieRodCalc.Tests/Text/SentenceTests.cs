@@ -172,7 +172,12 @@ public class SentenceTests
     {
         WorstCase safe = CheckCases.Bent.Rod.Plan().Solution!.WorstCase with
         {
-            TolerancesStated = true, PlanIsSafe = true, Slack = Mm(1), InnerCut = null, OuterCut = null, Dimensions = [],
+            TolerancesStated = true,
+            PlanIsSafe = true,
+            Slack = Mm(1),
+            InnerCut = null,
+            OuterCut = null,
+            Dimensions = [],
         };
         WorstCase missed = safe with { PlanIsSafe = false, Slack = Mm(-0.6) };
         ToleranceEffect effect = new(RodDimension.Depth, RodSide.Inner, Mm(0.5), Mm(0.31), null);
