@@ -68,6 +68,22 @@ public class AsBuiltVerdictTests(MadeRods rods) : IClassFixture<MadeRods>
         findings.AssertNone();
     }
 
+    /// <summary>Through an open bore the tip may go on, but no more than the hole's own thread holds it.</summary>
+    [Fact]
+    public void A_hole_that_is_too_shallow_holds_too_little_however_far_the_end_is_in()
+    {
+        RodCase deep = CheckCases.OpenInnerBore.Rod;
+        RodPlan plan = deep.Plan();
+        BuiltReadings read = new MadeRod(BuiltCase.Of(deep, plan.Solution!), deep.ToRod(), deep.ToRequest(), plan).Readings();
+        RodCase shallow = deep.WithInner(joint =>
+            joint with { Depth = Dim.OfMm(deep.RequiredMm(joint) + joint.CountersinkMm - 1) });
+        BuiltRod built = AsBuilt.Check(shallow.ToRod(), shallow.ToRequest(), read);
+        BindingLimit engagement = Assert.Single(built.Binding, limit => (limit.Limit, limit.End) == (Limit.Engagement, RodSide.Inner));
+        Assert.Equal(1, engagement.MissedBy.Millimeters, Tolerance);
+        Assert.Equal(Verdict.NotBuildable, built.Verdict);
+        Assert.Empty(AsBuilt.Check(deep.ToRod(), deep.ToRequest(), read).Binding);
+    }
+
     /// <summary>The rods with one end turned in or out, or cut otherwise; now and then both.</summary>
     private IEnumerable<(MadeRod Made, BuiltCase Built)> Misset()
     {

@@ -17,7 +17,9 @@ public class CornerReviewTests
     private static readonly (CornerGeometry Corner, SwingRange Range)[] s_cases =
     [
         .. Enumerable.Range(0, 3)
-            .Select(index => (RandomCorners.Draw(index).Geometry, new SwingRange(Mm(20 + index), Mm(30 - index), Mm(2 * index)))),
+            .Select(index => (
+                RandomCorners.Draw(index).Geometry.Aligned(Angle.FromDegrees(0.4), Angle.FromDegrees(-1)),
+                new SwingRange(Mm(20 + index), Mm(30 - index), Mm(2 * index)))),
     ];
 
     /// <summary>A rod with a sleeve, and one whose outer end carries the thread.</summary>

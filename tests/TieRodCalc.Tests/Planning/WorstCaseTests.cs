@@ -81,6 +81,40 @@ public class WorstCaseTests(WorstCases cases, ITestOutputHelper output) : IClass
         findings.AssertNone();
     }
 
+    /// <summary>Held against the cuts of the same rod without tolerances, and every safe cut on the marks of those ends alone.</summary>
+    [Fact]
+    public void A_safe_cut_keeps_to_the_ends_that_are_cut_without_tolerances_where_it_can()
+    {
+        Findings findings = new();
+        int moved = 0;
+        foreach (WorstCaseOf one in cases.All.Where(one => one.LeastSafe is not null && !one.IsUndecided))
+        {
+            RodCase rod = one.Rod.Rod;
+            RodSolution plain = RodPlanner.Plan(
+                RodJob.Made(new RodJob(rod, default, default, one.Rod.OneJoint).Parts()), rod.ToRequest()).Solution!;
+            CutPair ruled = new(
+                plain.InnerCut?.Recommended.Millimeters ?? 0, plain.OuterCut?.Recommended.Millimeters ?? 0);
+            CutPair safe = new(one.WorstCase.InnerCut!.Value.Millimeters, one.WorstCase.OuterCut!.Value.Millimeters);
+            if (ruled.Inner > 0 == ruled.Outer > 0 || one.Reference.IsSafe(ruled, Edge))
+            {
+                continue;
+            }
+
+            bool inner = ruled.Inner > 0;
+            double most = (inner ? rod.Inner : rod.Outer).MaxCut.Mm;
+            if (Enumerable.Range(1, (int)(most / rod.Mark.Mm)).Any(mark => one.Reference.IsSafe(Alone(mark * rod.Mark.Mm), -Edge)))
+            {
+                moved++;
+                findings.That(rod, $"{one.Rod}: {ruled} becomes {safe}", (inner ? safe.Outer : safe.Inner) == 0);
+            }
+
+            CutPair Alone(double cut) => inner ? new(cut, 0) : new(0, cut);
+        }
+
+        output.WriteLine($"{moved} were moved at one end alone");
+        findings.AssertNone();
+    }
+
     [Fact]
     public void Where_dimensions_are_known_as_well_as_needed_the_plan_holds_at_every_corner()
     {

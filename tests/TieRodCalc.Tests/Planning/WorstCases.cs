@@ -34,7 +34,7 @@ public sealed class WorstCases
     private static WorstCaseOf[] MakeAll() =>
     [
         .. Enumerable.Range(0, int.MaxValue)
-            .Chunk(256)
+            .Chunk(Math.Min(256, 4 * RandomCounts.TolerancedRods))
             .SelectMany(indices => indices.AsParallel().AsOrdered().Select(Make).ToArray())
             .OfType<WorstCaseOf>()
             .Take(RandomCounts.TolerancedRods),

@@ -175,4 +175,17 @@ public class RodMakeTests
         new(ThreadSize.Metric(Length.FromMillimeters(diameter), Length.FromMillimeters(pitch)), hand);
 
     private static Hand Other(Hand hand) => hand == Hand.Right ? Hand.Left : Hand.Right;
+
+    [Fact]
+    public void Every_part_that_a_rod_needs_is_asked_for_by_its_name()
+    {
+        RodParts sleeved = CheckCases.Bent.Rod.ToRod().Parts;
+        RodParts one = new RodJob(CheckCases.Bent.Rod, default, default, OneJoint: true).Parts();
+        (ThreadedEnd inner, Sleeve sleeve, ThreadedEnd outer, SocketEnd socket) = (sleeved.Inner, sleeved.Sleeve!, sleeved.Outer!, one.Socket!);
+        Assert.Throws<ArgumentNullException>("inner", () => new RodParts(null!, sleeve, outer, null, null, null));
+        Assert.Throws<ArgumentNullException>("sleeve", () => new RodParts(inner, null!, outer, null, null, null));
+        Assert.Throws<ArgumentNullException>("outer", () => new RodParts(inner, sleeve, null!, null, null, null));
+        Assert.Throws<ArgumentNullException>("inner", () => new RodParts(null!, socket, null));
+        Assert.Throws<ArgumentNullException>("socket", () => new RodParts(inner, null!, null));
+    }
 }
