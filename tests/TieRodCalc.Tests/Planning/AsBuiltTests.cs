@@ -115,6 +115,11 @@ public class AsBuiltTests(MadeRods rods) : IClassFixture<MadeRods>
             $"{readings}: warned of {string.Join(", ", OfLocking(built.Warnings))}",
             OfLocking(built.Warnings).SequenceEqual(OfLocking(made.Plan.Warnings)));
         findings.Near(made.Case, $"{readings}: length", made.Built.CenterToCenter, built.Present!.Value, Tolerance);
+        EndReadings[] kept = [.. made.Joints.Select(side => side == RodSide.Inner ? built.Readings.Inner : built.Readings.Outer)];
+        findings.That(
+            made.Case,
+            $"{readings}: kept {built.Readings}",
+            built.Readings.CenterToCenter is not null && Array.TrueForAll(kept, read => read is { Showing: not null, Cut: not null }));
         foreach (RodSide side in made.Joints)
         {
             BuiltJoint joint = side == RodSide.Inner ? built.Inner : built.Outer!;

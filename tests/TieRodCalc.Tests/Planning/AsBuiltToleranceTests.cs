@@ -158,18 +158,19 @@ public class AsBuiltToleranceTests(MadeRods rods) : IClassFixture<MadeRods>
                 }
             }
 
-            // Without a cut that was read, the depth says it: too deep for the uncut thread is a contradiction, less deep a cut.
-            if (loose.Case.Joint(side).MaxCut.Mm > 0)
+            // Without a cut that was read, the depth says it: too deep for the uncut thread is a contradiction, less deep a cut, or a
+            // contradiction too where the end must not be cut.
+            EndReadings uncut = read with { Cut = null };
+            bool mayBeCut = loose.Case.Joint(side).MaxCut.Mm > 0;
+            double whole = loose.Case.Joint(side).ThreadLength.Mm - read.Showing!.Value.Nominal.Millimeters;
+            foreach ((double off, bool contradicts) in Around(allowed - GoodTo(read.Cut, mark)))
             {
-                EndReadings uncut = read with { Cut = null };
-                double whole = loose.Case.Joint(side).ThreadLength.Mm - read.Showing!.Value.Nominal.Millimeters;
-                foreach ((double off, bool contradicts) in Around(allowed - GoodTo(read.Cut, mark)))
+                double missedBy = off - stated + PlusMinus(read.Cut);
+                Expect(loose, side, uncut with { Depth = At(read.Depth, whole + off) }, contradicts, missedBy);
+                if (whole > off)
                 {
-                    EndReadings deep = uncut with { Depth = At(read.Depth, whole + off) };
-                    Expect(loose, side, deep, contradicts, off - stated + PlusMinus(read.Cut));
+                    Expect(loose, side, uncut with { Depth = At(read.Depth, whole - off) }, contradicts && !mayBeCut, missedBy);
                 }
-
-                Expect(loose, side, uncut with { Depth = At(read.Depth, whole / 2) }, false, 0);
             }
         }
 

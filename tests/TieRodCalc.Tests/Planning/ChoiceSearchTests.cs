@@ -117,6 +117,10 @@ public class ChoiceSearchTests(ITestOutputHelper output)
     }
 
     [Fact]
+    public void At_least_one_is_asked_for() => Assert.Throws<ArgumentOutOfRangeException>(
+        "top", () => RodChooser.Choose(s_catalogs[0].Candidates, s_catalogs[0].Request, ChoiceOrder.Best, 0));
+
+    [Fact]
     public void What_is_faulty_joins_nothing()
     {
         Measured tooShort = new(UnitsNet.Length.FromMillimeters(1));

@@ -49,6 +49,11 @@ public class PlanWarningSetTests
                 $"more {string.Join(", ", found.Except(expected))}, missing {string.Join(", ", expected.Except(found))}",
                 found.Length == expected.Length && found.ToHashSet().SetEquals(expected));
             seen.UnionWith(found.Select(warning => warning.Code));
+            findings.That(
+                job.Rod,
+                $"one joint {job.OneJoint}: tips {plan.Solution?.TipGap}, setting {plan.Solution?.LeastCutSetting}",
+                plan.Solution is null || (job.OneJoint == plan.Solution.TipGap is null
+                    && job.OneJoint == plan.Solution.LeastCutSetting.Outer is null));
         }
 
         findings.AssertNone();

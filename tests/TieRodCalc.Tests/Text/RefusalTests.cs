@@ -45,7 +45,7 @@ public class RefusalTests
             }
             else if (line.StartsWith('>'))
             {
-                ParseFault? fault = s_readers[reader](line[1..].TrimStart().Replace("\\1", "\u0001", StringComparison.Ordinal));
+                ParseFault? fault = s_readers[reader]((line.Length > 2 ? line[2..] : "").Replace("\\1", "\u0001", StringComparison.Ordinal));
                 after.Append(fault is null ? "    is read\n" : $"    {fault.Offset}, {fault.Length}: {fault.Message}\n");
             }
         }

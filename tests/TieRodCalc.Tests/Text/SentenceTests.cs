@@ -100,7 +100,8 @@ public class SentenceTests
         yield return RemedySentences.Reason(
             rods[0], none with { Warnings = [new(WarningCode.SleeveCannotAdjust)], Solution = drawn.Plan().Solution });
         yield return RemedySentences.Reason(
-            rods[0], none with { Warnings = [new(WarningCode.NominalTrusted), new(WarningCode.SleeveCannotAdjust)] });
+            rods[0],
+            none with { Warnings = [new(WarningCode.NominalTrusted), new(WarningCode.SleeveCannotAdjust)], MoreCutWouldHelp = true });
         foreach (Rod rod in rods)
         {
             foreach (Limit limit in Enum.GetValues<Limit>())
@@ -353,7 +354,7 @@ public class SentenceTests
         ThreadFit made = new(FitOutcome.StartsAndBinds, 1, 2, Mm(0.1), Mm(0.2));
         foreach (ThreadFit fit in new[]
             {
-                made, made with { LeastTurns = null }, made with { MostTurns = null }, made with { LeastTurns = null, MostTurns = null },
+                made, made with { LeastTurns = null, MostTurns = 2.34 }, made with { LeastTurns = 1.26, MostTurns = null }, made with { LeastTurns = null, MostTurns = null },
                 made with { LeastTurns = 0.09 }, made with { LeastTurns = 0.1 },
                 made with { LeastTurns = 1.2999999, MostTurns = 2.30000001 },
                 made with { Outcome = FitOutcome.GoesInLoose }, made with { Outcome = FitOutcome.GoesInLoose, MostOverlap = Length.Zero },
